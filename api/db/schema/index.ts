@@ -1,0 +1,16 @@
+export { correction } from './correction.ts';
+export { type DiagramRefusal, type DiagramState, diagram } from './diagram.ts';
+export { duty } from './duty.ts';
+export { type EvidenceKind, evidence } from './evidence.ts';
+export { idempotency } from './idempotency.ts';
+export { item } from './item.ts';
+export { job, need } from './job.ts';
+export { maker } from './maker.ts';
+export { model } from './model.ts';
+export { outbox } from './outbox.ts';
+export { part } from './part.ts';
+export { reading } from './reading.ts';
+export { assembly, rowFact, supersession } from './relation.ts';
+export { row } from './row.ts';
+export { word } from './word.ts';
+export { workshop } from './workshop.ts';

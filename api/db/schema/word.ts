@@ -1,0 +1,10 @@
+import { foreignKey, index, pgTable, primaryKey, text } from 'drizzle-orm/pg-core';
+import { workshopId } from './columns.ts';
+import { workshop } from './workshop.ts';
+
+/** The words that a workshop's parts are found by; a misspelt query word is corrected to the nearest of these. */
+export const word = pgTable('word', { workshop: workshopId(), word: text('word').notNull() }, table => [
+  primaryKey({ columns: [table.workshop, table.word] }),
+  foreignKey({ columns: [table.workshop], foreignColumns: [workshop.workshop] }),
+  index('word_fragments').using('gin', table.word.op('gin_trgm_ops')),
+]);

@@ -1,0 +1,14 @@
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vite';
+
+/** The page: built into dist/web; while developing, its API is the program on PORT (4180). */
+export default defineConfig({
+  root: 'web',
+  plugins: [react()],
+  build: { outDir: '../dist/web', emptyOutDir: true, assetsInlineLimit: 0 },
+  server: {
+    host: '127.0.0.1',
+    port: 4181,
+    proxy: { '/api': `http://127.0.0.1:${process.env.PORT ?? 4180}` },
+  },
+});
