@@ -1,0 +1,67 @@
+import type { Command } from './usage.ts';
+
+/** Every command by its name; each loads its own code when it runs, so that `read` starts without a database driver. */
+export const commands: Record<string, Command> = {
+  serve: {
+    summary:
+      'Serves the page and the API on 127.0.0.1 (PORT, default 4180) from the data folder (FETTLE_DATA, default ./data).',
+    arguments: [],
+    options: {},
+    async run() {
+      const { serveFolder } = await import('./serve.ts');
+      return serveFolder(process.env);
+    },
+  },
+  read: {
+    summary:
+      'Reads part-list lines from standard input: plain lines, or JSON lines with id, text, context and lang.',
+    arguments: [],
+    options: {},
+    async run() {
+      const { readLines } = await import('./read.ts');
+      return readLines(process.stdin, process.stdout, process.stderr);
+    },
+  },
+  rows: {
+    summary: 'Prints the rows, relations and faults of one document as JSON.',
+    arguments: ['file'],
+    options: {},
+    async run([file]) {
+      const { printRows } = await import('./rows.ts');
+      return printRows(file!, process.stdout, process.stderr);
+    },
+  },
+  import: {
+    summary: 'Takes one document in as a diagram of a model and waits until it is read.',
+    arguments: ['file'],
+    synopsis: '--maker NAME --model NAME [--duty DUTY] [--bench NAME]',
+    options: {
+      maker: { type: 'string' },
+      model: { type: 'string' },
+      duty: { type: 'string' },
+      bench: { type: 'string' },
+    },
+    async run([file], options) {
+      const { importFile } = await import('./import.ts');
+      return importFile(file!, options);
+    },
+  },
+  backup: {
+    summary: 'Writes everything the benches remember into one file, while serving, too.',
+    arguments: ['file'],
+    options: {},
+    async run([file]) {
+      const { backupTo } = await import('./backup.ts');
+      return backupTo(file!);
+    },
+  },
+  restore: {
+    summary: 'Puts a backup back: into an empty database, compared, then swapped in.',
+    arguments: ['file'],
+    options: {},
+    async run([file]) {
+      const { restoreFrom } = await import('./restore.ts');
+      return restoreFrom(file!);
+    },
+  },
+};
