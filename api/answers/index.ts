@@ -1,0 +1,54 @@
+/**
+ * What the service answers and takes, one file a resource. The page imports types from here and `AppType` from
+ * `../app.ts`; nothing else of the service.
+ *
+ *   GET    /api/health                                              → Health
+ *   GET    /api/benches                                             → Benches
+ *   POST   /api/benches                        NewBench             → Bench (201)
+ *   POST   /api/benches/:bench/open                                 → Bench
+ *   POST   /api/read                           Paste                → Pasted        (stores nothing, no key)
+ *   GET    /api/find?q=                                             → Found
+ *   GET    /api/sizes/:size                                         → SizeAnswer
+ *   GET    /api/makers                                              → Makers
+ *   GET    /api/models                                              → Models
+ *   GET    /api/models/:model                                       → ModelAnswer
+ *   PUT    /api/models/:model/duty             DutyRequest          → DutyAnswer
+ *   GET    /api/parts/:part                                         → PartAnswer
+ *   GET    /api/parts/:part/interchange                             → Interchange
+ *   PUT    /api/parts/:part/duty               DutyRequest          → DutyAnswer
+ *   GET    /api/diagrams                                            → Diagrams
+ *   POST   /api/diagrams/text                  NewDiagramText       → Uploaded (201, 200 where known)
+ *   POST   /api/diagrams                       multipart: file, maker, model, duty?  → Uploaded
+ *   GET    /api/diagrams/:diagram                                   → DiagramAnswer
+ *   GET    /api/diagrams/:diagram/progress                          → text/event-stream, `data:` is a Progress
+ *   GET    /api/diagrams/:diagram/rows?first=doubtful&offset=&limit= → DiagramRowsAnswer
+ *   GET    /api/diagrams/:diagram/file                              → the bytes, as an attachment
+ *   POST   /api/diagrams/:diagram/read-again                        → DiagramAnswer
+ *   POST   /api/diagrams/:diagram/rows/:row/correction NewCorrection → DiagramRow
+ *   DELETE /api/diagrams/:diagram/rows/:row/correction              → DiagramRow
+ *   GET    /api/jobs?state=open|closed|all                          → Jobs
+ *   POST   /api/jobs                           NewJob               → JobPage (201)
+ *   GET    /api/jobs/:job                                           → JobPage
+ *   PATCH  /api/jobs/:job                      JobChange            → JobPage
+ *   POST   /api/jobs/:job/needs                NewNeed              → NeedAnswer (201)
+ *   PATCH  /api/needs/:need                    NeedChange           → NeedAnswer
+ *   DELETE /api/needs/:need                                         → NeedAnswer (what was there, to put back)
+ *   GET    /api/order?jobs=id,id                                    → OrderAnswer
+ *   GET    /api/order.csv?jobs=id,id                                → text/csv
+ *   GET    /api/openapi.json
+ *
+ * Every request may carry `Workshop` (a bench's id), a writing one must; every POST that writes carries
+ * `Idempotency-Key`. Every failure is a Problem, application/problem+json.
+ */
+export type * from './bench.ts';
+export type { DifferenceAnswer, DutyAnswer, ModelRef, Named } from './common.ts';
+export type * from './diagram.ts';
+export type * from './find.ts';
+export type * from './health.ts';
+export type * from './job.ts';
+export type * from './model.ts';
+export type * from './order.ts';
+export type * from './part.ts';
+export type * from './pasted.ts';
+export type * from './problem.ts';
+export type * from './reading.ts';
