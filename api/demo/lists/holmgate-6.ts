@@ -1,0 +1,36 @@
+/** A hand winch: it holds a load, so its parts are the maker's alone. */
+export const holmgate6 = {
+  maker: 'Corvane',
+  model: 'Holmgate 6 winch',
+  duty: 'load-holding',
+  file: 'holmgate-6.csv',
+  mediaType: 'text/csv',
+  text: `Item,Part No.,Description,Qty,Remarks
+1,CW 20 101,Drum,1,
+2,CW 20 102,Drum shaft,1,
+3,CW 20 103,Ball bearing 17x30x7 2RS,2,
+4,CW 20 104,Circlip DIN 471 - 17x1,2,
+5,CW 20 105,Main gear 62 teeth,1,
+6,CW 20 106,Pinion 13 teeth,1,
+7,CW 20 107,Ball bearing 5x11x4 ZZ,2,
+8,CW 20 108,Ratchet wheel,1,
+9,CW 20 109,Pawl assembly,2,consists of 10-12
+10,CW 20 110,Pawl,1,not sold separately
+11,CW 20 111,Pawl spring,1,
+12,CW 20 112,Pin 6x24 DIN 6325,1,
+13,CW 20 113,Brake disc,2,
+14,CW 20 114,Brake lining 12.5x40x3,2,
+15,CW 20 115,Handle,1,
+16,CW 20 116,Hexagon nut M10 DIN 985,1,
+17,CW 20 117,Washer DIN 125 A 10.5,2,
+18,CW 20 118,Screw M6x16 DIN 912,6,
+19,CW 20 119,Washer 6.4x12x1.6,6,
+20,CW 20 120,Set screw M5x8 DIN 916,2,
+21,CW 20 121,Spring pin 3x16 ISO 8752,1,
+22,CW 20 122,Side plate left,1,
+23,CW 20 123,Side plate right,1,
+24,CW 20 124,Hook with latch,1,
+25,CW 20 125,Bushing 12x16x10 bronze,2,
+26,CW 20 126,O-ring 20x2,1,
+`,
+} as const;

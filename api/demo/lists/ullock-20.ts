@@ -1,0 +1,29 @@
+/** A cycle hub in Japanese-English: short words, capitals. */
+export const ullock20 = {
+  maker: 'Ondrey',
+  model: 'Ullock 20',
+  duty: 'brake-or-steering',
+  file: 'ullock-20.csv',
+  mediaType: 'text/csv',
+  text: `NO,PARTS NO,PARTS NAME,Q'TY,NOTE
+1,UL20-101,HUB SHELL,1,
+2,UL20-102,AXLE,1,
+3,UL20-103,BEARING 17x30x7 2RS,2,
+4,UL20-104,BEARING 15x28x7 2RS,2,
+5,UL20-105,AXLE COLLAR,2,
+6,UL20-106,O-RING 18x1.2,1,
+7,UL20-107,FREE BODY ASSY,1,includes 8-12
+8,UL20-108,FREE BODY,1,
+9,UL20-109,PAWL,3,
+10,UL20-110,PAWL SPRING,3,
+11,UL20-111,BEARING 17x26x5 ZZ,1,
+12,UL20-112,SNAP RING 26,1,
+13,UL20-113,SHIM 17.1x24x0.1,AR,select
+14,UL20-114,LOCK NUT M14x1,2,
+15,UL20-115,END CAP L,1,
+16,UL20-116,END CAP R,1,
+17,UL20-117,SET SCREW M4x4,2,
+18,UL20-118,DISC BOLT M5x10,6,
+19,UL20-119,DUST SEAL 18x30x4,1,
+`,
+} as const;
