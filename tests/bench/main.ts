@@ -1,0 +1,24 @@
+import { parseArgs } from 'node:util';
+import type { Measured } from './measured.ts';
+
+/** Every benchmark by its name. Each measures itself and a named baseline in the same run, in turns. */
+const benches: Record<string, () => Promise<Measured[]>> = {
+  reading: async () => (await import('./reading.ts')).benchReading(),
+  indexing: async () => (await import('./indexing.ts')).benchIndexing(),
+};
+
+const { positionals } = parseArgs({ allowPositionals: true });
+const wanted = positionals.length > 0 ? positionals : Object.keys(benches);
+for (const name of wanted) {
+  const bench = benches[name];
+  if (!bench) {
+    console.error(`There is no benchmark "${name}"; there are: ${Object.keys(benches).join(', ')}.`);
+    process.exit(2);
+  }
+  console.log(`\n${name}`);
+  for (const { what, perSecond, unit, note } of await bench())
+    console.log(
+      `  ${what.padEnd(52)} ${Math.round(perSecond).toLocaleString('en').padStart(12)} ${unit}/s  ${note ?? ''}`,
+    );
+}
+process.exit(0);

@@ -1,0 +1,34 @@
+/** One figure of a benchmark. */
+export interface Measured {
+  what: string;
+  perSecond: number;
+  unit: string;
+  /** The ratio to the baseline, in words. */
+  note?: string;
+}
+
+/** `12.3 times the time of <baseline>`, from two rates. */
+export const timesTheTime = (rate: number, baseline: number, name: string): string =>
+  `${(baseline / rate).toFixed(2)} times the time of ${name}`;
+
+/**
+ * Runs the ways in turns until each has had `seconds`, so that a slow spell of the machine hits all alike; answers
+ * how many units a second each managed, by the median of its rounds.
+ */
+export function inTurns(ways: Record<string, () => number>, seconds: number): Record<string, number> {
+  const rates: Record<string, number[]> = Object.fromEntries(Object.keys(ways).map(name => [name, []]));
+  for (const run of Object.values(ways)) run();
+  const end = performance.now() + seconds * 1000 * Object.keys(ways).length;
+  while (performance.now() < end)
+    for (const [name, run] of Object.entries(ways)) {
+      const start = performance.now();
+      const units = run();
+      rates[name]?.push(units / ((performance.now() - start) / 1000));
+    }
+  return Object.fromEntries(Object.entries(rates).map(([name, all]) => [name, median(all)]));
+}
+
+function median(values: number[]): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  return sorted[Math.floor(sorted.length / 2)] ?? 0;
+}
