@@ -20,13 +20,13 @@ const umPerInch = 25_400;
 const umPerMillimetre = 1_000;
 
 /** Inches to micrometres. 1 in is 25.4 mm exactly (ISO 31-1). */
-export const fromInches = (inches: number): Um => Math.round(inches * umPerInch);
+export const inch = (inches: number): Um => Math.round(inches * umPerInch);
 
 /** Millimetres to micrometres. */
-export const fromMillimetres = (mm: number): Um => Math.round(mm * umPerMillimetre);
+export const mm = (millimetres: number): Um => Math.round(millimetres * umPerMillimetre);
 
 /** Micrometres to millimetres, at most three decimals. */
-export const toMillimetres = (um: Um): number => um / umPerMillimetre;
+export const toMm = (um: Um): number => um / umPerMillimetre;
 
 /** Millimetres as text: at most three decimals, no trailing zeros. */
 export const writeMillimetres = (mm: number): string =>
