@@ -1,4 +1,5 @@
-import { foreignKey, pgTable, primaryKey, text, uniqueIndex, uuid } from 'drizzle-orm/pg-core';
+import { sql } from 'drizzle-orm';
+import { check, foreignKey, pgTable, primaryKey, text, uniqueIndex, uuid } from 'drizzle-orm/pg-core';
 import type { Duty } from '../../../indexer/index.ts';
 import { instant, randomId, workshopId } from './columns.ts';
 import { model } from './model.ts';
@@ -31,6 +32,7 @@ export const duty = pgTable(
     foreignKey({ columns: [table.workshop, table.part], foreignColumns: [part.workshop, part.id] }).onDelete(
       'cascade',
     ),
+    check('duty_of_one', sql`num_nonnulls(model, part) = 1`),
     uniqueIndex('duty_model').on(table.workshop, table.model),
     uniqueIndex('duty_part').on(table.workshop, table.part),
   ],

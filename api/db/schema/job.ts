@@ -1,5 +1,7 @@
+import { sql } from 'drizzle-orm';
 import {
   bigint,
+  check,
   date,
   foreignKey,
   index,
@@ -69,6 +71,7 @@ export const need = pgTable(
       'cascade',
     ),
     foreignKey({ columns: [table.workshop, table.part], foreignColumns: [part.workshop, part.id] }),
+    check('need_of_one', sql`num_nonnulls(part, item) = 1`),
     index('need_job').on(table.workshop, table.job),
     index('need_part').on(table.workshop, table.part),
   ],
