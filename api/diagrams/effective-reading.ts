@@ -1,0 +1,76 @@
+import {
+  type Attrs,
+  type CategoryName,
+  categories,
+  type Dims,
+  type ReadAs,
+  type Reading,
+  writeItem,
+  writeSize,
+} from '../../indexer/index.ts';
+import type { EvidenceKind } from '../db/schema/index.ts';
+
+/** What counts as a row's meaning: the person's word where there is one, else the reading. */
+export interface Effective {
+  kind: EvidenceKind;
+  category: ReadAs;
+  size: string | null;
+  item: string | null;
+  dims: Dims;
+  attrs: Attrs;
+  certainty: number;
+}
+
+export interface Corrected {
+  category: ReadAs;
+  dims: Dims;
+  attrs: Attrs;
+}
+
+/** The person's word as evidence: certain, with the size and item that its dimensions make. */
+export function ofCorrection({ category, dims, attrs }: Corrected): Effective {
+  const named = (categories as ReadonlyMap<string, unknown>).has(category)
+    ? (category as CategoryName)
+    : null;
+  const implied = named ? impliedBy(named, dims) : {};
+  return {
+    kind: 'corrected',
+    category,
+    size: named && writeSize(named, dims, implied),
+    item: named && writeItem(named, dims, implied, attrs),
+    dims,
+    attrs,
+    certainty: 1,
+  };
+}
+
+/** A reading as evidence: printed as digits, or given by a designation. */
+export function ofReading(reading: Reading): Effective {
+  const { category, size, item, dims, attrs, certainty } = reading;
+  return {
+    kind: isDesignation(reading) ? 'designation' : 'printed',
+    category,
+    size,
+    item,
+    dims,
+    attrs,
+    certainty,
+  };
+}
+
+/** True where one and the same word gives several dimensions at once: nobody prints two lengths in the same digits. */
+function isDesignation({ dims, spans }: Reading): boolean {
+  const seen = new Set<string>();
+  for (const { field, start, end } of spans) {
+    const name = field.replace(/^dims\./, '');
+    if (!(name in dims)) continue;
+    if (seen.has(`${start} ${end}`)) return true;
+    seen.add(`${start} ${end}`);
+  }
+  return false;
+}
+
+/** What a standard adds to the dimensions a person gave, such as the coarse pitch of a thread. */
+function impliedBy(category: CategoryName, dims: Dims): Dims {
+  return categories.get(category)?.implied?.(dims) ?? {};
+}

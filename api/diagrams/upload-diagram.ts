@@ -1,0 +1,69 @@
+import { createHash } from 'node:crypto';
+import { and, eq, sql } from 'drizzle-orm';
+import type { Duty } from '../../indexer/index.ts';
+import type { Uploaded } from '../answers/index.ts';
+import { diagram, maker, model } from '../db/schema/index.ts';
+import type { Tx } from '../db/store.ts';
+import { thisWorkshop } from '../db/this-workshop.ts';
+import { answerDuty } from '../duty/answer-duty.ts';
+import { diagramById } from './list-diagrams.ts';
+
+export interface NewDiagram {
+  maker: string;
+  model: string;
+  duty?: Duty | undefined;
+  name: string;
+  mediaType: string;
+  bytes: Uint8Array;
+}
+
+export const sha256 = (bytes: Uint8Array) => createHash('sha256').update(bytes).digest('hex');
+
+/**
+ * Takes a document in as a diagram of a model, which with its maker is made where it is new. The same document of the
+ * same model is answered with the diagram that is there. It then waits to be read.
+ */
+export async function uploadDiagram(tx: Tx, given: NewDiagram): Promise<Uploaded> {
+  const modelId = await modelNamed(tx, await makerNamed(tx, given.maker), given.model);
+  // Two that bring the same document at once: the second waits here and finds the first one's diagram.
+  await tx.select({ id: model.id }).from(model).where(eq(model.id, modelId)).for('update');
+  if (given.duty) await answerDuty(tx, { model: modelId }, given.duty);
+  const sha = sha256(given.bytes);
+  const [same] = await tx
+    .select({ id: diagram.id })
+    .from(diagram)
+    .where(and(eq(diagram.model, modelId), eq(diagram.sha256, sha)));
+  if (same) return { diagram: await diagramById(tx, same.id), known: true };
+  const [added] = await tx
+    .insert(diagram)
+    .values({
+      workshop: thisWorkshop,
+      model: modelId,
+      name: given.name,
+      mediaType: given.mediaType,
+      bytes: Buffer.from(given.bytes),
+      byteCount: given.bytes.byteLength,
+      sha256: sha,
+    })
+    .returning({ id: diagram.id });
+  return { diagram: await diagramById(tx, added!.id), known: false };
+}
+
+/** The id of the maker of this name, capitals aside; made where there is none. */
+async function makerNamed(tx: Tx, name: string): Promise<string> {
+  await tx.insert(maker).values({ workshop: thisWorkshop, name }).onConflictDoNothing();
+  const [found] = await tx
+    .select({ id: maker.id })
+    .from(maker)
+    .where(eq(sql`lower(${maker.name})`, sql`lower(${name})`));
+  return found!.id;
+}
+
+async function modelNamed(tx: Tx, makerId: string, name: string): Promise<string> {
+  await tx.insert(model).values({ workshop: thisWorkshop, maker: makerId, name }).onConflictDoNothing();
+  const [found] = await tx
+    .select({ id: model.id })
+    .from(model)
+    .where(and(eq(model.maker, makerId), eq(sql`lower(${model.name})`, sql`lower(${name})`)));
+  return found!.id;
+}

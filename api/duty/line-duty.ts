@@ -1,0 +1,77 @@
+import { type SQL, sql } from 'drizzle-orm';
+import { type Duty, isCritical } from '../../indexer/index.ts';
+import type { DutyAnswer } from '../answers/index.ts';
+import type { Tx } from '../db/store.ts';
+
+/** What is known of a line or model before anybody has said anything. */
+export const notStated: DutyAnswer = {
+  duty: 'not-stated',
+  standing: 'not-stated',
+  from: 'nothing',
+  word: null,
+  critical: false,
+};
+
+interface Said {
+  duty: Duty;
+  standing: 'proposed' | 'confirmed';
+  word: string | null;
+}
+
+/** A duty as it is answered. A proposed one counts until a person answers. */
+export function dutyAnswer(said: Said | null, from: DutyAnswer['from']): DutyAnswer {
+  if (!said) return notStated;
+  return { ...said, from, critical: isCritical(said.duty) };
+}
+
+/** How deep an assembly may stand in another; a list that says more is circling. */
+const deepest = 8;
+
+/**
+ * The duty of each line that `which` (a condition on `row` and `diagram`) picks, by the line's id: what a person
+ * confirmed for the part, else for the nearest assembly that it ships with, else for the model; and until the model's
+ * question is answered, what a word on its lists proposes.
+ */
+export async function lineDuties(tx: Tx, which: SQL): Promise<Map<string, DutyAnswer>> {
+  const rows = await tx.execute<{ line: string; depth: number | null } & Partial<Said>>(sql`
+    with recursive line as (
+      select row.id, row.diagram, row.key, row.part, diagram.model
+      from row join diagram on diagram.id = row.diagram
+      where ${which}
+    ),
+    up as (
+      select id as line, diagram, key, part, 0 as depth from line
+      union all
+      select up.line, parent.diagram, parent.key, parent.part, up.depth + 1
+      from up
+      join assembly on assembly.diagram = up.diagram and assembly.child_key = up.key
+      join row as parent on parent.diagram = up.diagram and parent.key = assembly.parent_key
+      where up.depth < ${deepest}
+    ),
+    nearest as (
+      select distinct on (up.line) up.line, up.depth, duty.duty, duty.standing, duty.word
+      from up join duty on duty.part = up.part and duty.standing = 'confirmed'
+      order by up.line, up.depth, duty.duty = 'ordinary'
+    )
+    select line.id as line, nearest.depth,
+           coalesce(nearest.duty, of_model.duty) as duty,
+           coalesce(nearest.standing, of_model.standing) as standing,
+           case when nearest.line is null then of_model.word else nearest.word end as word
+    from line
+    left join nearest on nearest.line = line.id
+    left join duty as of_model on of_model.model = line.model`);
+  return new Map(
+    rows.map(({ line, depth, duty, standing, word }) => {
+      const from = depth === null ? 'model' : depth === 0 ? 'part' : 'assembly';
+      return [line, duty && standing ? dutyAnswer({ duty, standing, word: word ?? null }, from) : notStated];
+    }),
+  );
+}
+
+/** The duty that counts where several lines take one part: a critical one before any other, a stated before none. */
+export function gravest(duties: Iterable<DutyAnswer>): DutyAnswer {
+  const weight = (duty: DutyAnswer) => (duty.critical ? 2 : duty.standing === 'not-stated' ? 0 : 1);
+  let worst = notStated;
+  for (const duty of duties) if (weight(duty) > weight(worst)) worst = duty;
+  return worst;
+}

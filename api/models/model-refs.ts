@@ -1,0 +1,36 @@
+import { and, asc, eq, inArray, type SQL, sql } from 'drizzle-orm';
+import type { ModelRef, ModelSummary } from '../answers/index.ts';
+import { duty, maker, model } from '../db/schema/index.ts';
+import type { Tx } from '../db/store.ts';
+import { dutyAnswer } from '../duty/line-duty.ts';
+
+/** Models by their ids, with their makers. */
+export async function modelRefs(tx: Tx, ids: string[]): Promise<Map<string, ModelRef>> {
+  if (ids.length === 0) return new Map();
+  const rows = await tx
+    .select({ id: model.id, name: model.name, maker: { id: maker.id, name: maker.name } })
+    .from(model)
+    .innerJoin(maker, eq(maker.id, model.maker))
+    .where(inArray(model.id, ids));
+  return new Map(rows.map(row => [row.id, row]));
+}
+
+/** Models with what a list of them shows, by maker and name. `which` narrows them. */
+export async function modelSummaries(tx: Tx, which?: SQL): Promise<ModelSummary[]> {
+  const rows = await tx
+    .select({
+      id: model.id,
+      name: model.name,
+      maker: { id: maker.id, name: maker.name },
+      diagrams: sql<number>`(select count(*)::int from diagram where diagram.model = ${model.id})`,
+      lines: sql<number>`(select count(*)::int from row join diagram on diagram.id = row.diagram
+                          where diagram.model = ${model.id} and row.outcome = 'taken')`,
+      said: { duty: duty.duty, standing: duty.standing, word: duty.word },
+    })
+    .from(model)
+    .innerJoin(maker, eq(maker.id, model.maker))
+    .leftJoin(duty, eq(duty.model, model.id))
+    .where(and(which))
+    .orderBy(asc(sql`lower(${maker.name})`), asc(sql`lower(${model.name})`));
+  return rows.map(({ said, ...row }) => ({ ...row, duty: dutyAnswer(said, 'model') }));
+}

@@ -1,0 +1,13 @@
+import { sql } from 'drizzle-orm';
+import type { Tx } from '../db/store.ts';
+
+/** Drops the parts of the temporary table `touched` that no row, need or evidence speaks of any more. */
+export async function dropUnreferredParts(tx: Tx): Promise<void> {
+  await tx.execute(sql`
+    delete from part
+    using touched
+    where part.id = touched.id
+      and not exists (select from row where row.part = part.id)
+      and not exists (select from evidence where evidence.part = part.id)
+      and not exists (select from need where need.part = part.id)`);
+}

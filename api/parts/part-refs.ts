@@ -1,0 +1,26 @@
+import { sql } from 'drizzle-orm';
+import type { PartRef } from '../answers/index.ts';
+import type { Tx } from '../db/store.ts';
+
+/** Parts by their ids, each with its maker and the models whose lists name it. */
+export async function partRefs(tx: Tx, ids: string[]): Promise<Map<string, PartRef>> {
+  if (ids.length === 0) return new Map();
+  const rows = await tx.execute<PartRef & Record<string, unknown>>(sql`
+    select part.id, jsonb_build_object('id', maker.id, 'name', maker.name) as maker, part.number, part.name,
+           part.category, part.size, part.item, part.review, coalesce(used.models, '[]') as models
+    from part
+    join maker on maker.id = part.maker
+    left join lateral (
+      select jsonb_agg(jsonb_build_object('id', model.id, 'name', model.name) order by model.name) as models
+      from model
+      where model.id in (select diagram.model from row join diagram on diagram.id = row.diagram where row.part = part.id)
+    ) as used on true
+    where part.id in ${ids}`);
+  return new Map(rows.map(row => [row.id, { ...row }]));
+}
+
+/** The same, in the order of the ids; an id that is not there is left out. */
+export async function partRefsInOrder(tx: Tx, ids: string[]): Promise<PartRef[]> {
+  const refs = await partRefs(tx, ids);
+  return ids.map(id => refs.get(id)).filter(ref => ref !== undefined);
+}

@@ -1,0 +1,19 @@
+import type { Store } from './db/store.ts';
+import type { Engine } from './search/engine.ts';
+import type { ReadDocument } from './work/read-waiting.ts';
+
+/** What every route is given: nothing reaches for a thing that is not handed to it. */
+export interface Service {
+  store: Store;
+  engine: Engine;
+  /** Reads a document in a child process under limits. */
+  readDocument: ReadDocument;
+  /** Says that a document waits, so that the worker need not look for it. */
+  wake(): void;
+  /** One line of the log; never holds what a document or a person says. */
+  log(entry: Record<string, unknown>): void;
+  /** Ports that the page may be reached at. Empty: any, for what is served in process alone. */
+  ports: number[];
+  /** The built page's folder; null serves the API alone. */
+  pageFolder: string | null;
+}

@@ -1,0 +1,135 @@
+import { and, eq, sql } from 'drizzle-orm';
+import type { DocumentRows } from '../../indexer/intake/rows.ts';
+import { type DiagramRefusal, diagram } from '../db/schema/index.ts';
+import type { Claim, Store } from '../db/store.ts';
+import { storeReading } from '../diagrams/store-reading.ts';
+import { Refusal } from '../refusal.ts';
+
+/** Reads a document's bytes where they can do no harm; refusals are thrown. */
+export type ReadDocument = (
+  bytes: Uint8Array,
+  about: {
+    name: string;
+    mediaType?: string;
+    onProgress?: (done: number, total: number | null) => void;
+  },
+) => Promise<DocumentRows>;
+
+/** How long a reader may be silent before another takes its document, in seconds. */
+export const leaseSeconds = 60;
+
+/** How often a document is tried whose reader is lost on the way. */
+const mostAttempts = 3;
+
+/**
+ * Claims the document that has waited longest, reads it and stores what it says. Answers whether there was one. What
+ * can't be read is refused for good, with the remedy; what fails on our side waits for the next try.
+ */
+export async function readWaiting(store: Store, readDocument: ReadDocument): Promise<boolean> {
+  const claim = await store.claimDiagram(leaseSeconds);
+  if (!claim) return false;
+  const document = await load(store, claim);
+  if (!document) return true;
+  if (document.attempts > mostAttempts) {
+    await settle(store, claim, readerLost(document.name));
+    return true;
+  }
+  const beat = heartbeat(store, claim);
+  try {
+    const { bytes, name, mediaType } = document;
+    const read = await readDocument(bytes, { name, mediaType, onProgress: beat.progress });
+    await storeReading(store, claim, read);
+  } catch (error) {
+    if (!(error instanceof Refusal) || error.status >= 500) {
+      await release(store, claim);
+      throw error;
+    }
+    const { code, place, message, remedy } = error;
+    await settle(store, claim, { code, place, message, remedy });
+  } finally {
+    await beat.stop();
+  }
+  return true;
+}
+
+const readerLost = (name: string): DiagramRefusal => ({
+  code: 'reader-lost',
+  place: name,
+  message: `Reading this document came to a bad end ${mostAttempts} times.`,
+  remedy:
+    'Save it anew from the program it came from, or as CSV, and take that in; or paste its lines as text.',
+});
+
+const held = (claim: Claim) => and(eq(diagram.id, claim.id), eq(diagram.lease, claim.lease));
+
+async function load(store: Store, claim: Claim) {
+  const [document] = await store.inWorkshop(claim.workshop, tx =>
+    tx
+      .select({
+        bytes: diagram.bytes,
+        name: diagram.name,
+        mediaType: diagram.mediaType,
+        attempts: diagram.attempts,
+      })
+      .from(diagram)
+      .where(held(claim)),
+  );
+  return document;
+}
+
+/** Says that the document is still being read and how far, every few seconds, until stopped. */
+function heartbeat(store: Store, claim: Claim) {
+  let seen: { done: number; total: number | null } = { done: 0, total: null };
+  let said = 0;
+  let running: Promise<unknown> = Promise.resolve();
+  const say = () => {
+    said = Date.now();
+    const { done, total } = seen;
+    running = running
+      .then(() =>
+        store.inWorkshop(claim.workshop, tx =>
+          tx
+            .update(diagram)
+            .set({
+              rowsDone: done,
+              rowsTotal: total,
+              leaseUntil: sql`clock_timestamp() + make_interval(secs => ${leaseSeconds})`,
+            })
+            .where(held(claim)),
+        ),
+      )
+      // A beat that is missed is made up by the next; the lease outlasts several.
+      .catch(() => {});
+  };
+  const timer = setInterval(say, (leaseSeconds * 1000) / 6);
+  return {
+    progress(done: number, total: number | null) {
+      seen = { done, total };
+      if (Date.now() - said > 250) say();
+    },
+    async stop() {
+      clearInterval(timer);
+      await running;
+    },
+  };
+}
+
+/** Ends the reading with a refusal of the whole document. */
+async function settle(store: Store, claim: Claim, refusal: DiagramRefusal): Promise<void> {
+  await store.inWorkshop(claim.workshop, tx =>
+    tx
+      .update(diagram)
+      .set({ state: 'refused', refusal, lease: null, leaseUntil: null, readAt: new Date() })
+      .where(held(claim)),
+  );
+}
+
+/** Lets the document wait again, for a failure that is not its own. */
+async function release(store: Store, claim: Claim): Promise<void> {
+  await store
+    .inWorkshop(claim.workshop, tx =>
+      tx.update(diagram).set({ state: 'waiting', lease: null, leaseUntil: null }).where(held(claim)),
+    )
+    // Without the database the lease runs out by itself.
+    .catch(() => {});
+}
