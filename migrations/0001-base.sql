@@ -3,6 +3,7 @@
 
 create extension if not exists pg_trgm;
 create extension if not exists unaccent;
+create extension if not exists fuzzystrmatch;
 
 revoke all on schema public from public;
 grant usage on schema public to fettle_app, fettle_find, fettle_claim, fettle_keeper;

@@ -25,19 +25,20 @@ create function beginning(text) returns text
 revoke all on function beginning(text) from public;
 grant execute on function beginning(text) to fettle_find;
 
--- Known words nearest to one as typed, the nearest first: itself, then those it begins, then by shared fragments, then
--- those that hold something like it.
+-- Known words nearest to one as typed, the nearest first: itself, then those it begins, then those
+-- that share fragments with it or hold something like it, by how many letters it takes to get there.
 create function nearest_words(word text) returns setof text
   language sql stable security definer rows 50
   set search_path = pg_catalog, public, pg_temp
+  -- Two letters changed about in a word of six leave it 0.27 alike.
+  set pg_trgm.similarity_threshold = 0.25
 as $$
   select known.word
   from word as known
   where known.workshop = this_workshop()
     and (known.word % lower($1) or known.word %> lower($1) or known.word like beginning(lower($1)))
   order by known.word = lower($1) desc, starts_with(known.word, lower($1)) desc,
-           similarity(known.word, lower($1)) + word_similarity(lower($1), known.word) desc,
-           length(known.word), known.word
+           levenshtein(left(known.word, 100), left(lower($1), 100)), similarity(known.word, lower($1)) desc, known.word
   limit 8
 $$;
 
