@@ -55,10 +55,11 @@ as $$
     select typed.word, coalesce((select nearest from nearest_words(typed.word) as nearest limit 1), typed.word) as known
     from typed
   ),
+  -- Quoted, so that nothing in it is an operator, and parsed as the parts' words were; `:*` also takes what it begins.
   terms as (
-    -- A quoted term: nothing in it is an operator. `:*` also takes the words that it begins.
-    select ('''' || replace(replace(case when starts_with(known, word) then word else known end, '\', '\\'), '''', '''''') || ''':*')::tsquery as term
-    from meant
+    select term from meant, to_tsquery('simple', '''' || replace(replace(
+      case when starts_with(known, word) then word else known end, '\', '\\'), '''', '''''') || ''':*') as term
+    where numnode(term) > 0
   ),
   asked as (
     select string_agg('(' || term::text || ')', ' & ')::tsquery as every,

@@ -11,7 +11,7 @@ const other = randomUUID();
 
 /** Number and words of each part on the bench. */
 const parts: [string | null, string][] = [
-  ['70-0309', 'brindlow shim 8.1x11x0.2 schim spacer'],
+  ['70-0309', 'brindlow 70-0309 shim 8.1x11x0.2 schim spacer'],
   ['70-0310', 'brindlow ball bearing 5x11x4 kugellager'],
   ['B 51814-02', 'brindlow ball bearing 5x11x3 kugellager'],
   ['W51_814', 'brindlow bearing cap'],
@@ -48,7 +48,7 @@ async function fill(
   }));
   await copyInto(tx, part, columns, rows);
   await tx.execute(sql`insert into word (workshop, word)
-    select distinct workshop, unnest(tsvector_to_array(find_words)) from part order by 2 on conflict do nothing`);
+    select distinct workshop, regexp_split_to_table(find_text, ' ') from part order by 2 on conflict do nothing`);
 }
 
 /** The names of the parts that a query finds, best first. */
@@ -70,6 +70,8 @@ describe('find_parts_by_words', () => {
     ['capitals', 'KUGELLAGER 5X11X3', ['brindlow ball bearing 5x11x3 kugellager']],
     ['a beginning', 'bear cap', ['brindlow bearing cap']],
     ['a slip of the pen', 'beering cap', ['brindlow bearing cap']],
+    ['a number with a hyphen', '70-0309 shim', ['brindlow 70-0309 shim 8.1x11x0.2 schim spacer']],
+    ['a number with a slip', '70-0308', ['brindlow 70-0309 shim 8.1x11x0.2 schim spacer']],
     ['ß', 'paßscheibe', ['brindlow paßscheibe 8x14x0.1']],
     ['Japanese', '軸受', ['corvane 軸受 5x11x4']],
     ['nothing like it', 'qqqqqq', []],
@@ -89,8 +91,8 @@ describe('find_parts_by_words', () => {
 
 describe('find_parts_by_number', () => {
   test.each([
-    ['with a hyphen', '70-0309', ['brindlow shim 8.1x11x0.2 schim spacer']],
-    ['without', '700309', ['brindlow shim 8.1x11x0.2 schim spacer']],
+    ['with a hyphen', '70-0309', ['brindlow 70-0309 shim 8.1x11x0.2 schim spacer']],
+    ['without', '700309', ['brindlow 70-0309 shim 8.1x11x0.2 schim spacer']],
     ['inside', '51814', ['brindlow ball bearing 5x11x3 kugellager', 'brindlow bearing cap']],
     ['a short one as a beginning', 'W5', ['brindlow bearing cap']],
     ['a short one not inside', '81', []],
