@@ -21,10 +21,14 @@ export interface Row {
   parent: string | null;
   variants: { model: string; qty: number }[];
   outcome: Outcome;
-  /** Why a row is skipped (`heading`, `header`, `footer`, `total`, `empty`) or faulted; absent for a taken one. */
+  /** Why a row is skipped (`heading`, `header`, `footer`, `total`, `note`, `empty`) or faulted; absent for a taken one. */
   reason?: string;
   /** The reading of a taken row. */
   reading?: Reading;
+  /** The text that was read, in which the spans are offsets: the description, then what else belongs to it. */
+  text?: string;
+  /** As printed, where the list has a column of prices. */
+  price?: string;
 }
 
 export type RelationKind =

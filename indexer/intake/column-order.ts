@@ -1,0 +1,98 @@
+import { headerRoles, type Role, type Roles } from './column-words.ts';
+import { headerOf } from './columns.ts';
+import { fragments, joinWords, type Word } from './line-words.ts';
+
+/** A header of a printed list: its words as cells, and the orders of columns that they can mean. */
+export interface Heading {
+  cells: string[];
+  orders: Role[][];
+  edges: { start: number; end: number }[];
+}
+
+/** Reads a printed line as a header; null when it is none. */
+export function paperHeader(words: readonly Word[]): Heading | null {
+  if (words.length < 2 || words.length > 40) return null;
+  const cut = fragments(words);
+  const byGaps = headerOf(cut.map(cell => cell.text)) ? cut : null;
+  const byWords = phrases(words);
+  const cells = byWords && byWords.length > (byGaps?.length ?? 0) ? byWords : byGaps;
+  if (!cells) return null;
+  const titles = cells.map(cell => cell.text);
+  return { cells: titles, orders: ordersOf(titles), edges: cells };
+}
+
+/** Cuts a header whose words single blanks part into known phrases, longest first; null where words are left over. */
+function phrases(words: readonly Word[]): { text: string; start: number; end: number }[] | null {
+  const found: { text: string; start: number; end: number }[] = [];
+  const roles = new Set<Role>();
+  for (let at = 0; at < words.length; ) {
+    let length = Math.min(4, words.length - at);
+    let known: Roles | null = null;
+    for (; length > 0; length -= 1) {
+      if (words.slice(at + 1, at + length).some(word => word.gap >= 2)) continue;
+      known = headerRoles(joinWords(words, at, at + length));
+      if (known && Object.values(known).some(weight => weight >= 0.3)) break;
+      known = null;
+    }
+    if (!known) return null;
+    roles.add(Object.keys(known)[0] as Role);
+    found.push({
+      text: joinWords(words, at, at + length),
+      start: words[at]!.start,
+      end: words[at + length - 1]!.end,
+    });
+    at += length;
+  }
+  return roles.size > 1 ? found : null;
+}
+
+const mostOrders = 24;
+
+/** Every order of columns that a header can mean, no role twice in one list; columns without a known word are models. */
+function ordersOf(titles: readonly string[]): Role[][] {
+  const distinct = [...new Set(titles)];
+  let meanings: Map<string, Role>[] = [new Map()];
+  for (const title of distinct) {
+    const roles = headerRoles(title);
+    const choices = roles
+      ? (Object.entries(roles) as [Role, number][]).sort((a, b) => b[1] - a[1]).map(([role]) => role)
+      : (['model'] as Role[]);
+    const next = meanings.flatMap(meaning =>
+      choices
+        .filter(role => role === 'model' || role === 'other' || ![...meaning.values()].includes(role))
+        .map(role => new Map(meaning).set(title, role)),
+    );
+    if (next.length > 0) meanings = next.slice(0, mostOrders);
+    else for (const meaning of meanings) meaning.set(title, 'other');
+  }
+  return meanings.map(meaning => {
+    const order = titles.map(title => meaning.get(title)!);
+    return order.includes('remarks') ? order : [...order, 'remarks'];
+  });
+}
+
+/** Orders of columns to try where no header tells; common practice of printed and pasted lists. */
+export const usualOrders: Role[][] = [
+  ['ref', 'partNumber', 'description', 'qty', 'remarks'],
+  ['ref', 'description', 'partNumber', 'qty', 'remarks'],
+  ['ref', 'qty', 'partNumber', 'description', 'remarks'],
+  ['ref', 'qty', 'description', 'partNumber', 'remarks'],
+  ['ref', 'partNumber', 'qty', 'description', 'remarks'],
+  ['ref', 'description', 'qty', 'partNumber', 'remarks'],
+  ['partNumber', 'ref', 'description', 'qty', 'remarks'],
+  ['partNumber', 'description', 'qty', 'ref'],
+  ['ref', 'description', 'qty', 'remarks'],
+  ['ref', 'qty', 'description', 'remarks'],
+  ['partNumber', 'description', 'qty', 'remarks'],
+  ['partNumber', 'qty', 'description', 'remarks'],
+  ['qty', 'partNumber', 'description', 'remarks'],
+  ['qty', 'description', 'partNumber', 'remarks'],
+  ['description', 'partNumber', 'qty', 'remarks'],
+  ['description', 'qty', 'partNumber', 'remarks'],
+  ['qty', 'description', 'remarks'],
+  ['description', 'qty', 'remarks'],
+  ['ref', 'partNumber', 'description', 'qty', 'price', 'remarks'],
+  ['ref', 'partNumber', 'description', 'price', 'remarks'],
+  ['partNumber', 'description', 'qty', 'price', 'remarks'],
+  ['partNumber', 'description', 'price', 'remarks'],
+];

@@ -1,0 +1,158 @@
+/** What a column of a parts list holds. `model` is a column of quantities for one model; `other` is kept with the remarks. */
+export type Role =
+  | 'ref'
+  | 'partNumber'
+  | 'description'
+  | 'qty'
+  | 'unit'
+  | 'remarks'
+  | 'price'
+  | 'size'
+  | 'material'
+  | 'level'
+  | 'model'
+  | 'other';
+
+/** Each role with how much a header word speaks for it, 0 to 1. */
+export type Roles = Partial<Record<Role, number>>;
+
+/**
+ * Header words of parts lists in English, German, French, Italian, Spanish, Dutch and Japanese (common practice of
+ * printed lists), folded as {@link foldHeader} does. A phrase under two roles is ambiguous: the cells decide.
+ */
+const words: [Role, number, string][] = [
+  [
+    'ref',
+    1,
+    `key, key no, key nr, ref no, item no, index no, pos, pos nr, pos no, posnr, position, fig, fig no, balloon,
+     balloon no, callout, find no, diagram no, illustration no, lfd nr, bild nr, bildnr, positionsnummer, rep, repere, n repere,
+     poste, rif, riferimento, posizione, n rif, marca, posicion, volgnr, positie, tek nr, 照合番号, 見出番号, 照番,
+     符号, 図番, 展開図番号, 図示番号, 見出し`,
+  ],
+  [
+    'ref',
+    0.8,
+    'no, nr, n, num, number, ref, item, numero, nummer, 番号, id, index, key number, teil nr, 項番',
+  ],
+  ['ref', 0.5, 'reference, riferimento n, referencia, teil'],
+  ['ref', 0.3, 'code'],
+  [
+    'partNumber',
+    1,
+    `part no, part number, part nr, part num, partno, part code, partnumber, p n, pn, code no, catalogue no,
+     catalog no, cat no, order no, ordering no, order number, stock no, stock number, sku, article no, article number, art no,
+     item code, item number, teile nr, teilenr, teilenummer, bestell nr, bestellnr, bestellnummer, artikel nr, artikelnr,
+     artikelnummer, art nr, artnr, sachnummer, sach nr, sachnr, ersatzteil nr, ersatzteilnr, ersatzteilnummer, ident nr,
+     et nr, materialnummer, mat nr, reference piece, code article, n de piece, no de piece, numero de piece, n piece, code piece,
+     no piece, codice, cod, codice ricambio, cod ricambio, numero parte, n parte, codice articolo, cod articolo, n codice, codigo,
+     n de pieza, no de pieza, numero de pieza, no de parte, n de parte, numero de parte, n de articulo, onderdeelnr,
+     onderdeelnummer, onderdeel nr, bestelnr, bestel nr, bestelnummer, 部品番号, 品番, 部番, 部品コード, 品目コード, 商品コード,
+     コード, パーツ番号, パーツno`,
+  ],
+  ['partNumber', 0.9, 'code'],
+  ['partNumber', 0.7, 'reference, referencia, ref article, article, artikel, articolo, articulo'],
+  ['partNumber', 0.6, 'part, number, num, ref, numero, nummer'],
+  ['partNumber', 0.4, 'no, nr, n, 番号, item, teil nr, teil'],
+  [
+    'description',
+    1,
+    `description, descr, desc, name, part name, parts name, designation, denomination, nomenclature, title, name of part,
+     part description, item description, bezeichnung, benennung, beschreibung, teilebezeichnung, artikelbezeichnung, libelle, descrizione,
+     denominazione, descripcion, denominacion, designacion, nombre, omschrijving, benaming, naam, 部品名, 品名, 名称,
+     部品名称, 名前, パーツ名, 商品名`,
+  ],
+  [
+    'description',
+    0.5,
+    'part, parts, article, artikel, articolo, articulo, item, teil, piece, pieza, pezzo, onderdeel, component',
+  ],
+  [
+    'qty',
+    1,
+    `qty, quantity, quant, no off, number off, no req, no reqd, no required, req, reqd, required, qty per, qty per unit, qty unit,
+     qty per assy, per unit, per assy, pcs, count, amount, menge, stk, stuck, stuckzahl, stckz, anzahl, anz, mge, qte, quantite,
+     nombre, nbre, nb, qt, qts, qta, quantita, q, n pezzi, pezzi, pz, cant, cantidad, uds, unidades, ctd, cdad, aantal, st,
+     stuks, hoeveelheid, aant, 個数, 数量, 員数, 個, 数, 使用数, 使用個数`,
+  ],
+  ['description', 0.3, 'nombre, material'],
+  ['unit', 1, 'unit, uom, einheit, mengeneinheit, me, unite, unita, um, unidad, ud, eenheid, eenh, 単位'],
+  [
+    'remarks',
+    1,
+    `remarks, remark, notes, note, comments, comment, observations, observation, obs, info, information, bemerkung, bemerkungen,
+     bem, hinweis, hinweise, anmerkung, anmerkungen, notiz, remarque, remarques, osservazioni, annotazioni, observaciones,
+     observacion, nota, notas, opmerking, opmerkingen, opm, 備考, 摘要, 注記, 備 考, 注`,
+  ],
+  [
+    'price',
+    1,
+    `price, unit price, list price, retail price, cost, unit cost, rrp, preis, einzelpreis, stuckpreis, listenpreis, vk preis, prix,
+     prix unitaire, pu, p u, prix ht, prix ttc, prezzo, prezzo unitario, precio, precio unitario, pvp, prijs, stukprijs, 価格,
+     単価, 金額, 税抜, 税込, 価格 税抜, 価格 税込, 定価, 本体価格`,
+  ],
+  [
+    'size',
+    1,
+    `size, sizes, dimensions, dimension, dim, dims, measurements, abmessung, abmessungen, grosse, masse, mass, cote, cotes,
+     taille, dimensioni, misura, misure, medida, medidas, dimensiones, tamano, afmeting, afmetingen, maat, maten, 寸法, 規格,
+     サイズ, spec, specification, specifications, standard, norm, norme, norma`,
+  ],
+  ['size', 0.4, 'type, typ, tipo'],
+  ['material', 1, 'material, werkstoff, matiere, materiau, materiale, materiaal, 材質, 材料'],
+  ['level', 1, 'level, stufe, ebene, niveau, livello, nivel, indent, レベル'],
+  [
+    'other',
+    1,
+    'weight, gewicht, poids, peso, zone, grid, sheet, page, seite, drawing, revision, rev, supplier, vendor, colour, color, farbe',
+  ],
+];
+
+export const headerWords: ReadonlyMap<string, Roles> = (() => {
+  const map = new Map<string, Roles>();
+  for (const [role, weight, list] of words)
+    for (const word of list.split(',')) {
+      const phrase = word.trim().replace(/\s+/g, ' ');
+      const roles = map.get(phrase) ?? {};
+      roles[role] = Math.max(roles[role] ?? 0, weight);
+      map.set(phrase, roles);
+    }
+  return map;
+})();
+
+/** A header as its words are kept: small letters without accents, points and signs; `Art.-Nr.` gives `art nr`. */
+export function foldHeader(text: string): string {
+  return text
+    .normalize('NFKD')
+    .replace(/[\u0300-\u0308\u0327]/g, '')
+    .normalize('NFC')
+    .toLowerCase()
+    .replaceAll('ß', 'ss')
+    .replaceAll('№', 'no')
+    .replace(/['’`´.]/g, '')
+    .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .trim();
+}
+
+const longestHeader = 60;
+
+/** What a cell's words say of its column; null where they are no header words. Part of a longer header counts less. */
+export function headerRoles(cell: string): Roles | null {
+  if (cell.length > longestHeader) return null;
+  const folded = foldHeader(cell);
+  const whole = headerWords.get(folded) ?? headerWords.get(folded.replaceAll(' ', ''));
+  if (whole) return whole;
+  const parts = folded.split(' ');
+  for (let length = Math.min(3, parts.length - 1); length > 0; length -= 1) {
+    // A header begins with its noun in these languages ("Qty per unit"), or ends with it ("Spare part number").
+    for (const at of [0, parts.length - length]) {
+      const phrase = parts.slice(at, at + length).join(' ');
+      const roles = phrase.length > 2 || length > 1 ? headerWords.get(phrase) : undefined;
+      if (roles && parts.length - length <= 3) return scaled(roles, 0.7);
+    }
+  }
+  return null;
+}
+
+function scaled(roles: Roles, by: number): Roles {
+  return Object.fromEntries(Object.entries(roles).map(([role, weight]) => [role, weight * by]));
+}

@@ -1,0 +1,127 @@
+import { type CsvError, parse } from 'csv-parse/sync';
+import { clean } from './clean.ts';
+import type { Grid, GridLine } from './grid.ts';
+import { Unreadable } from './unreadable.ts';
+
+/** The longest record, in characters: no part's line comes near it, and an unclosed quote ends at it. */
+const longestRecord = 65_536;
+/** Unclosed quotes after which a file is given up. */
+const mostMended = 50;
+
+/**
+ * A CSV file as a grid. Every record is a line, `row` being its number in a spreadsheet; blank ones are left out. A
+ * quote that is never closed costs its own line, not those after it.
+ * @throws {Unreadable} `too-large` beyond `mostRows` rows, `unreadable` when quotes make no sense
+ */
+export function readCsv(text: string, separator: string, mostRows: number): Grid {
+  const grid: Grid = { pages: 1, lines: [], faults: [] };
+  const bytes = Buffer.from(text);
+  let start = 0;
+  let row = 0;
+  for (let mended = 0; start < bytes.length; mended += 1) {
+    const reach = readRecords(bytes.subarray(start), row, separator, mostRows, grid);
+    if (reach === null) return grid;
+    if (mended === mostMended)
+      throw new Unreadable('unreadable', {
+        place: `row ${reach.row + 1}`,
+        message: `More than ${mostMended} quotation marks are opened and never closed.`,
+        remedy: 'Save the file again as CSV from the spreadsheet it came from, or paste the list as text.',
+      });
+    start += reach.bytes;
+    const end = bytes.indexOf(10, start);
+    row = reach.row + 1;
+    unclosed(
+      grid,
+      row,
+      bytes.subarray(start, end < 0 ? bytes.length : end).toString('utf8', 0, longestRecord),
+    );
+    if (end < 0) return grid;
+    start = end + 1;
+  }
+  return grid;
+}
+
+/** Reads records until the end (null) or until a record that has no end: its first byte, and the rows before it. */
+function readRecords(bytes: Buffer, rowsBefore: number, separator: string, mostRows: number, grid: Grid) {
+  let reach = { bytes: 0, row: rowsBefore };
+  try {
+    parse(bytes, {
+      delimiter: separator,
+      relax_column_count: true,
+      relax_quotes: true,
+      skip_empty_lines: true,
+      max_record_size: longestRecord,
+      on_record: (cells: string[], context) => {
+        const from = reach.bytes;
+        reach = { bytes: context.bytes, row: rowsBefore + context.records + context.empty_lines };
+        if (cells.some(cell => cell.startsWith('"') && cell.includes('\n')))
+          splitUnclosed(grid, reach, bytes.subarray(from, reach.bytes).toString(), separator);
+        else addLine(grid, reach.row, cells);
+        if (grid.lines.length > mostRows)
+          throw new Unreadable('too-large', {
+            place: `row ${reach.row}`,
+            message: `The list has more than ${mostRows} rows.`,
+            remedy: 'Split it into several files and send them one by one.',
+          });
+        return null;
+      },
+    });
+    return null;
+  } catch (error) {
+    const { code } = error as CsvError;
+    if (code === 'CSV_QUOTE_NOT_CLOSED' || code === 'CSV_MAX_RECORD_SIZE') return reach;
+    throw error;
+  }
+}
+
+function addLine(grid: Grid, row: number, printed: string[]): void {
+  let hidden = false;
+  let broken = false;
+  const cells = printed.map(cell => {
+    const cleaned = clean(cell);
+    hidden ||= cleaned.hidden;
+    broken ||= cleaned.broken;
+    return cleaned.text.replace(/\s*[\r\n\f]+\s*/g, ' ').replaceAll('\t', ' ');
+  });
+  while (cells.length > 0 && !cells.at(-1)!.trim()) cells.pop();
+  if (cells.length === 0) return;
+  const line: GridLine = { page: 1, place: `row ${row}`, cells };
+  if (broken) line.broken = true;
+  if (hidden) hiddenFault(grid, line);
+  grid.lines.push(line);
+}
+
+/** Says that a line held characters that draw nothing, which have been left out. */
+export function hiddenFault(grid: Grid, line: GridLine): void {
+  grid.faults.push({
+    page: line.page,
+    place: line.place,
+    code: 'hidden-characters',
+    message: 'Control characters or marks of writing direction stood in this line; they are left out.',
+    remedy: 'Compare the line with the sheet, its part number above all.',
+  });
+}
+
+/** A field that swallowed the lines after it, up to a stray quote further down: those lines are read again, unquoted. */
+function splitUnclosed(grid: Grid, reach: { row: number }, raw: string, separator: string): void {
+  const [first, ...rest] = raw.split(/\r?\n/);
+  unclosed(grid, reach.row, first!);
+  for (const text of rest) {
+    if (!text.trim()) continue;
+    reach.row += 1;
+    addLine(grid, reach.row, text.split(separator));
+  }
+}
+
+function unclosed(grid: Grid, row: number, text: string): void {
+  const place = `row ${row}`;
+  grid.lines.push({ page: 1, place, cells: [clean(text).text.slice(0, 500)], faulted: 'unclosed-quote' });
+  grid.faults.push({
+    page: 1,
+    place,
+    code: 'unclosed-quote',
+    message:
+      'A quotation mark is opened here and never closed, so the cells of this row cannot be told apart.',
+    remedy: 'Close the quotation mark, or double it where an inch mark is meant, and send the file again.',
+  });
+}

@@ -1,0 +1,138 @@
+import { partNumberLike, shapeOf } from './cell-kinds.ts';
+import { type Heading, usualOrders } from './column-order.ts';
+import { runs } from './columns.ts';
+import { cutLine, type Ruler } from './cut-line.ts';
+import type { GridLine } from './grid.ts';
+import { fragments, isWide, type Word } from './line-words.ts';
+
+export interface PrintedLine extends GridLine {
+  words: Word[];
+}
+
+const sampleSize = 200;
+/** What a line that can't be cut in an order counts against that order. */
+const uncut = -5;
+
+/** Cuts the lines under one header (or none) into cells, in the order of columns that explains them best. */
+export function cutSection(
+  lines: readonly PrintedLine[],
+  heading: Heading | null,
+  shapes: ReadonlySet<string>,
+): void {
+  const printed = lines.filter(line => !line.faulted);
+  if (printed.length === 0) return;
+  const sample = printed.length <= sampleSize ? printed : everyNth(printed, sampleSize);
+  const narrowEdge = edgeCost(sample);
+  const edges = heading?.edges;
+  const rulers = (heading?.orders ?? usualOrders).map<Ruler>(roles => ({
+    roles,
+    shapes,
+    narrowEdge,
+    ...(edges && { edges }),
+  }));
+  const ruler = rulers.reduce(
+    (best, next) => {
+      const score = rulers.length > 1 ? explains(sample, next) : 0;
+      return score > best.score ? { ruler: next, score } : best;
+    },
+    { ruler: rulers[0]!, score: Number.NEGATIVE_INFINITY },
+  ).ruler;
+  const settled = { ...ruler, edges: usualEdges(sample, ruler) };
+  const descriptionEdge = settled.edges[ruler.roles.indexOf('description')]?.start;
+  for (const line of printed) {
+    line.indent = line.words[0]!.start;
+    if (descriptionEdge !== undefined) line.descriptionEdge = descriptionEdge;
+    line.roles = [...ruler.roles];
+    line.cells = cellsOf(line, settled);
+  }
+}
+
+function everyNth<T>(items: readonly T[], count: number): T[] {
+  return Array.from({ length: count }, (_, nth) => items[Math.floor((nth * items.length) / count)]!);
+}
+
+/** A list whose columns stand wide apart hardly ever parts two by a single blank. */
+function edgeCost(sample: readonly PrintedLine[]): number {
+  const apart = sample.filter(line => line.words.filter((word, at) => at > 0 && isWide(word)).length >= 2);
+  return apart.length > sample.length * 0.6 ? 4 : 1.2;
+}
+
+function explains(sample: readonly PrintedLine[], ruler: Ruler): number {
+  let score = 0;
+  const refs: string[] = [];
+  const counts: string[] = [];
+  for (const line of sample) {
+    const cut = cutLine(line.words, ruler);
+    score += cut?.score ?? uncut;
+    if (!cut) continue;
+    const ref = cut.cells[ruler.roles.indexOf('ref')];
+    const qty = cut.cells[ruler.roles.indexOf('qty')];
+    if (ref) refs.push(ref);
+    if (qty) counts.push(qty);
+  }
+  if (refs.length > 2) score += (runs(refs) ? 1 : -1.5) * refs.length;
+  if (counts.length > 2 && runs(counts)) score -= 2 * counts.length;
+  return score;
+}
+
+/** Where the cells of each column usually begin and end. */
+function usualEdges(sample: readonly PrintedLine[], ruler: Ruler): NonNullable<Ruler['edges']> {
+  const starts: number[][] = ruler.roles.map(() => []);
+  const ends: number[][] = ruler.roles.map(() => []);
+  for (const line of sample) {
+    const cut = cutLine(line.words, ruler);
+    if (!cut || cut.score < 2) continue;
+    let at = 0;
+    cut.cells.forEach((cell, column) => {
+      if (!cell) return;
+      const length = cell.split(' ').length;
+      starts[column]!.push(line.words[at]!.start);
+      at += length;
+      ends[column]!.push(line.words[at - 1]!.end);
+    });
+  }
+  return ruler.roles.map((_, column) => {
+    if (starts[column]!.length < 2) return ruler.edges?.[column];
+    return { start: median(starts[column]!), end: median(ends[column]!) };
+  });
+}
+
+function median(numbers: number[]): number {
+  return numbers.sort((a, b) => a - b)[numbers.length >> 1]!;
+}
+
+/** A line's cells; words standing alone under the remarks are remarks, and a line that can't be cut is one description. */
+function cellsOf(line: PrintedLine, ruler: Ruler): string[] {
+  const { roles, edges } = ruler;
+  const description = roles.indexOf('description');
+  const remarks = roles.lastIndexOf('remarks');
+  const only = (column: number) =>
+    roles.map((_, at) => (at === column ? line.words.map(w => w.text).join(' ') : ''));
+  const cut = cutLine(line.words, ruler);
+  if (!cut) return only(Math.max(description, 0));
+  const under = edges?.[remarks];
+  const alone =
+    fragments(line.words).length === 1 && cut.cells.every((cell, at) => !cell || at === description);
+  if (
+    alone &&
+    under &&
+    under.start > (edges?.[description]?.end ?? 0) &&
+    line.words[0]!.start >= under.start - 2
+  )
+    return only(remarks);
+  return cut.cells;
+}
+
+/** Builds of part numbers seen often among the fragments and single words of a document. */
+export function usualShapes(lines: readonly PrintedLine[]): ReadonlySet<string> {
+  const counts = new Map<string, number>();
+  const see = (text: string) => {
+    if (partNumberLike(text) === 2) counts.set(shapeOf(text), (counts.get(shapeOf(text)) ?? 0) + 1);
+  };
+  for (const line of lines.length > 2000 ? everyNth(lines, 2000) : lines) {
+    const cut = new Set([...fragments(line.words), ...line.words].map(({ text }) => text));
+    for (const text of cut) see(text);
+  }
+  const least = Math.max(3, lines.length * 0.05);
+  return new Set([...counts].filter(([, count]) => count >= Math.min(least, 100)).map(([shape]) => shape));
+}

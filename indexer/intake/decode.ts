@@ -1,0 +1,62 @@
+import { Unreadable } from './unreadable.ts';
+
+/** Text of a document, and how it was written. Characters that could not be read are U+FFFD. */
+export interface Decoded {
+  text: string;
+  encoding: 'utf-8' | 'utf-16le' | 'utf-16be' | 'windows-1252' | 'shift_jis';
+}
+
+const sampleLength = 65_536;
+
+/**
+ * Bytes to text. A byte order mark decides; else every other byte being zero means UTF-16; else UTF-8 where the
+ * sequences hold together, a few broken ones aside; else Shift JIS where it gives kana, and Windows-1252.
+ * @throws {Unreadable} `unreadable` when the bytes are not text
+ */
+export function decode(bytes: Uint8Array): Decoded {
+  const [a, b, c] = bytes;
+  if (a === 0xff && b === 0xfe) return decodeAs('utf-16le', bytes);
+  if (a === 0xfe && b === 0xff) return decodeAs('utf-16be', bytes);
+  if (a === 0xef && b === 0xbb && c === 0xbf) return decodeAs('utf-8', bytes);
+  const wide = wideOrder(bytes);
+  if (wide) return decodeAs(wide, bytes);
+  if (bytes.includes(0))
+    throw new Unreadable('unreadable', {
+      place: `byte ${bytes.indexOf(0)}`,
+      message: 'This is not text: it holds zero bytes.',
+      remedy: 'Send the list as CSV or text, or copy it and paste it.',
+    });
+  const utf8 = decodeAs('utf-8', bytes);
+  const broken = count(utf8.text, /�/g);
+  if (broken === 0) return utf8;
+  // Two bytes that make one character together hardly ever do so by chance: more whole than broken is UTF-8.
+  if (count(utf8.text, /[^\x00-\x7f�]/g) > broken) return utf8;
+  const japanese = decodeAs('shift_jis', bytes);
+  if (!japanese.text.includes('�') && count(japanese.text, /[\u3041-\u30ff]/g) * 4 > broken) return japanese;
+  return decodeAs('windows-1252', bytes);
+}
+
+function decodeAs(encoding: Decoded['encoding'], bytes: Uint8Array): Decoded {
+  return { text: new TextDecoder(encoding).decode(bytes), encoding };
+}
+
+function count(text: string, pattern: RegExp): number {
+  let found = 0;
+  for (const _ of text.matchAll(pattern)) found += 1;
+  return found;
+}
+
+/** UTF-16 without a mark: nearly all the zero bytes stand on one side of the pairs. */
+function wideOrder(bytes: Uint8Array): 'utf-16le' | 'utf-16be' | null {
+  const length = Math.min(bytes.length, sampleLength) & ~1;
+  let first = 0;
+  let second = 0;
+  for (let at = 0; at < length; at += 2) {
+    if (bytes[at] === 0) first += 1;
+    if (bytes[at + 1] === 0) second += 1;
+  }
+  const pairs = length / 2;
+  if (second > pairs * 0.4 && first < pairs * 0.05) return 'utf-16le';
+  if (first > pairs * 0.4 && second < pairs * 0.05) return 'utf-16be';
+  return null;
+}
