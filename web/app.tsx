@@ -1,0 +1,124 @@
+import { type ReactNode, useEffect, useRef } from 'react';
+import { Route, Switch, useLocation } from 'wouter';
+import { BenchProvider, useBench } from './bench.tsx';
+import { DiagramPage } from './diagrams/diagram-page.tsx';
+import { DiagramsPage } from './diagrams/diagrams-page.tsx';
+import { ModelPage } from './diagrams/model-page.tsx';
+import { FindPage } from './find/find-page.tsx';
+import { PartPage } from './find/part-page.tsx';
+import { SizePage } from './find/size-page.tsx';
+import { JobPage } from './jobs/job-page.tsx';
+import { JobsPage } from './jobs/jobs-page.tsx';
+import { OrderPage } from './order/order-page.tsx';
+import { StartPage } from './start/start-page.tsx';
+import { Top } from './top.tsx';
+import { Sheet } from './ui/sheet.tsx';
+import { Empty, Refused, Waiting } from './ui/states.tsx';
+import { Toasts } from './ui/toast.tsx';
+
+/** Every view under one roof; each place is a folder. */
+export function App() {
+  return (
+    <Toasts>
+      <BenchProvider>
+        <a className="skip no-print" href="#content">
+          Skip to the sheet
+        </a>
+        <Top />
+        <FocusOnArrival />
+        <Switch>
+          <Route path="/" component={StartPage} />
+          <Route path="/find">
+            <AtABench>
+              <FindPage />
+            </AtABench>
+          </Route>
+          <Route path="/sizes/:size">
+            {({ size }) => (
+              <AtABench>
+                <SizePage size={decodeURIComponent(size)} />
+              </AtABench>
+            )}
+          </Route>
+          <Route path="/parts/:part">
+            {({ part }) => (
+              <AtABench>
+                <PartPage id={part} />
+              </AtABench>
+            )}
+          </Route>
+          <Route path="/diagrams">
+            <AtABench>
+              <DiagramsPage />
+            </AtABench>
+          </Route>
+          <Route path="/diagrams/:diagram">
+            {({ diagram }) => (
+              <AtABench>
+                <DiagramPage id={diagram} />
+              </AtABench>
+            )}
+          </Route>
+          <Route path="/models/:model">
+            {({ model }) => (
+              <AtABench>
+                <ModelPage id={model} />
+              </AtABench>
+            )}
+          </Route>
+          <Route path="/jobs">
+            <AtABench>
+              <JobsPage />
+            </AtABench>
+          </Route>
+          <Route path="/jobs/:job">
+            {({ job }) => (
+              <AtABench>
+                <JobPage id={job} />
+              </AtABench>
+            )}
+          </Route>
+          <Route path="/order">
+            <AtABench>
+              <OrderPage />
+            </AtABench>
+          </Route>
+          <Route>
+            <Sheet title="No such sheet">
+              <Empty title="There is no sheet at this address.">
+                <p>The places stand along the edge of the page.</p>
+              </Empty>
+            </Sheet>
+          </Route>
+        </Switch>
+      </BenchProvider>
+    </Toasts>
+  );
+}
+
+/** A view of a bench's things: waits until it is known which, and starts anew at another. */
+function AtABench({ children }: { children: ReactNode }) {
+  const { bench, error, again } = useBench();
+  if (bench) return <div key={bench.id}>{children}</div>;
+  return (
+    <Sheet title="Bench">
+      {error ? <Refused error={error} onAgain={again} /> : <Waiting title="Opening the bench" />}
+    </Sheet>
+  );
+}
+
+/** Arriving at another view, the keyboard arrives there too, unless it stands in the find box. */
+function FocusOnArrival() {
+  const [place] = useLocation();
+  const first = useRef(true);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the place is what it follows
+  useEffect(() => {
+    if (first.current) {
+      first.current = false;
+      return;
+    }
+    scrollTo(0, 0);
+    if (!document.activeElement?.closest('.find')) document.getElementById('content')?.focus();
+  }, [place]);
+  return null;
+}

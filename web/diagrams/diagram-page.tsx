@@ -1,0 +1,103 @@
+import { useInfiniteQuery } from '@tanstack/react-query';
+import type { ReactNode } from 'react';
+import { Link } from 'wouter';
+import type { DiagramAnswer, DiagramRow } from '../../api/answers/index.ts';
+import { api } from '../api.ts';
+import { useBench } from '../bench.tsx';
+import { Button } from '../ui/controls.tsx';
+import { Section, Sheet } from '../ui/sheet.tsx';
+import { Empty, Refused, Waiting } from '../ui/states.tsx';
+import { BeforeYouOpen } from './before-you-open.tsx';
+import { LeftOutRows } from './left-out-rows.tsx';
+import { ModelDuty } from './model-duty.tsx';
+import { PartsList } from './parts-list.tsx';
+import { ReadingState } from './reading-state.tsx';
+import './diagrams.css';
+
+/** One diagram: its lines as they were read, doubtful first, to be checked and corrected in place. */
+export function DiagramPage({ id }: { id: string }) {
+  const { bench } = useBench();
+  const query = useInfiniteQuery({
+    queryKey: ['rows', bench?.id, id],
+    queryFn: ({ pageParam }) => api.rows(id, pageParam),
+    initialPageParam: 0,
+    getNextPageParam: page => page.next,
+  });
+  const diagram = query.data?.pages[0]?.diagram;
+  return (
+    <Sheet
+      title={diagram ? `${diagram.model.maker.name} ${diagram.model.name}` : 'Diagram'}
+      cells={[
+        { label: 'Read', value: diagram?.readAt ? dayOf(diagram.readAt) : 'not yet' },
+        { label: 'Lengths', value: diagram?.unit === 'in' ? 'inch as printed, mm' : 'mm' },
+      ]}
+    >
+      {diagram ? (
+        <Ready
+          diagram={diagram}
+          rows={query.data?.pages.flatMap(page => page.rows) ?? []}
+          more={
+            query.hasNextPage ? (
+              <Button busy={query.isFetchingNextPage} onClick={() => query.fetchNextPage()}>
+                Show more lines
+              </Button>
+            ) : null
+          }
+        />
+      ) : query.isError ? (
+        <Refused error={query.error} onAgain={() => query.refetch()} />
+      ) : (
+        <Waiting title="Fetching the diagram" />
+      )}
+    </Sheet>
+  );
+}
+
+interface ReadyProps {
+  diagram: DiagramAnswer;
+  rows: DiagramRow[];
+  more: ReactNode;
+}
+
+function Ready({ diagram, rows, more }: ReadyProps) {
+  const taken = rows.filter(row => row.outcome === 'taken');
+  const rest = rows.filter(row => row.outcome !== 'taken');
+  const done = diagram.state === 'ready';
+  return (
+    <>
+      <div className="page-head">
+        <h1>
+          <Link href={`/models/${diagram.model.id}`}>
+            {diagram.model.maker.name} {diagram.model.name}
+          </Link>
+        </h1>
+        <p className="quiet">{diagram.name}</p>
+        <ReadingState diagram={diagram} />
+      </div>
+      {done ? (
+        <div className="columns">
+          <div className="stack">
+            {taken.length > 0 ? (
+              <PartsList diagram={diagram} rows={taken} more={more} />
+            ) : (
+              <Section title="Parts list">
+                <Empty title="No line of a parts list in it.">
+                  <p>See what was left out, and why. Paste the list as text, with its heading line.</p>
+                </Empty>
+                {more}
+              </Section>
+            )}
+          </div>
+          <div className="stack">
+            <BeforeYouOpen rows={taken} />
+            <ModelDuty model={diagram.model.id} />
+            <LeftOutRows rows={rest} />
+          </div>
+        </div>
+      ) : null}
+    </>
+  );
+}
+
+const dayOf = (instant: string) =>
+  new Date(instant).toLocaleDateString('en-GB', { day: 'numeric', month: 'short', year: 'numeric' });

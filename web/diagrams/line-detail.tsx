@@ -1,0 +1,105 @@
+import { useState } from 'react';
+import { Link } from 'wouter';
+import type { DiagramRow } from '../../api/answers/index.ts';
+import { AddToJob } from '../jobs/add-to-job.tsx';
+import { Caution, hazardsOf } from '../part/caution.tsx';
+import { certaintyWords } from '../part/evidence.tsx';
+import { sizeWords, titleOf } from '../part/size.tsx';
+import { Button } from '../ui/controls.tsx';
+import { Refused } from '../ui/states.tsx';
+import { Correct } from './correct.tsx';
+import { understoodOf } from './understood-of.ts';
+import { useCorrection } from './use-correction.ts';
+
+interface LineDetailProps {
+  diagram: string;
+  row: DiagramRow;
+  onKept: () => void;
+}
+
+/** An open line: why it is doubtful, its other readings, the way to correct it, and the way into a job. */
+export function LineDetail({ diagram, row, onKept }: LineDetailProps) {
+  const read = understoodOf(row);
+  const [typing, setTyping] = useState(row.doubtful);
+  const { keep, takeBack } = useCorrection(diagram, row, onKept);
+  const notes = row.reading?.notes ?? [];
+  return (
+    <div className="line-detail">
+      {hazardsOf(read.category, read.attrs).map(hazard => (
+        <Caution key={hazard.title} title={hazard.title}>
+          {hazard.what}
+        </Caution>
+      ))}
+      <div>
+        <h3>What we read</h3>
+        {row.correction ? (
+          <p>A person checked this line: {wordsOf(row.correction)}. Their word wins.</p>
+        ) : row.reading ? (
+          <p>
+            {wordsOf(row.reading)}, {certaintyWords(row.reading.certainty)}.
+          </p>
+        ) : null}
+        {notes.map(note => (
+          <p key={note} className="quiet">
+            {note}
+          </p>
+        ))}
+      </div>
+      {!row.correction && row.reading && row.reading.alternatives.length > 0 ? (
+        <div className="buttons">
+          {row.reading.alternatives
+            .filter(other => other.size)
+            .map(other => (
+              <Button
+                key={other.size}
+                weight="thin"
+                busy={keep.isPending}
+                onClick={() =>
+                  keep.mutate({
+                    category: other.category,
+                    dims: other.dims,
+                    attrs: other.attrs,
+                    qty: row.qty,
+                  })
+                }
+              >
+                It is {sizeWords(other.size!)}
+              </Button>
+            ))}
+        </div>
+      ) : null}
+      {typing ? (
+        <Correct
+          row={row}
+          busy={keep.isPending}
+          onKeep={keep.mutate}
+          onCancel={() => (row.doubtful ? onKept() : setTyping(false))}
+        />
+      ) : (
+        <div className="buttons">
+          <Button onClick={() => setTyping(true)}>Correct it</Button>
+          {row.correction ? (
+            <Button weight="thin" busy={takeBack.isPending} onClick={() => takeBack.mutate()}>
+              Take the correction back
+            </Button>
+          ) : null}
+          {row.part ? <Link href={`/parts/${row.part}`}>What may stand in for it</Link> : null}
+        </div>
+      )}
+      {keep.isError ? <Refused error={keep.error} /> : null}
+      {takeBack.isError ? <Refused error={takeBack.error} /> : null}
+      {row.part && !row.doubtful ? (
+        <AddToJob
+          want={{ part: row.part, row: row.id }}
+          what={row.partNumber || row.description}
+          qty={read.qty ?? undefined}
+          asRequired={row.facts.some(fact => fact.kind === 'as-required')}
+        />
+      ) : null}
+    </div>
+  );
+}
+
+function wordsOf({ category, size }: { category: string; size: string | null }): string {
+  return size ? sizeWords(size) : `${titleOf(category)}, no size`;
+}

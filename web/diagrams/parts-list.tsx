@@ -1,0 +1,53 @@
+import { type ReactNode, useEffect, useRef, useState } from 'react';
+import type { DiagramAnswer, DiagramRow } from '../../api/answers/index.ts';
+import { Section } from '../ui/sheet.tsx';
+import { PartsLine } from './parts-line.tsx';
+
+interface PartsListProps {
+  diagram: DiagramAnswer;
+  rows: DiagramRow[];
+  more: ReactNode;
+}
+
+/** The list as read: doubtful lines first, then in printed order. One line is open at a time. */
+export function PartsList({ diagram, rows, more }: PartsListProps) {
+  const [open, setOpen] = useState<string | null>(null);
+  const next = useRef<string | null>(null);
+
+  // After a line is kept the keyboard goes on to the next doubtful one, or back to the line itself.
+  useEffect(() => {
+    if (open === null && next.current) {
+      document.getElementById(`line-${next.current}`)?.focus();
+      next.current = null;
+    }
+  }, [open]);
+
+  const doubtful = rows.filter(row => row.doubtful);
+  const settled = rows.filter(row => !row.doubtful);
+  const line = (row: DiagramRow) => (
+    <PartsLine
+      key={row.id}
+      diagram={diagram.id}
+      row={row}
+      open={row.id === open}
+      onToggle={() => setOpen(open === row.id ? null : row.id)}
+      onKept={() => {
+        next.current = doubtful.find(each => each.id !== row.id)?.id ?? row.id;
+        setOpen(null);
+      }}
+    />
+  );
+  return (
+    <>
+      {doubtful.length > 0 ? (
+        <Section title="To check" aside={`${doubtful.length} of ${diagram.counts.taken}`}>
+          <ol className="lines">{doubtful.map(line)}</ol>
+        </Section>
+      ) : null}
+      <Section title="Parts list" aside={`${settled.length} of ${diagram.counts.taken} lines`}>
+        <ol className="lines">{settled.map(line)}</ol>
+        {more ? <div className="buttons">{more}</div> : null}
+      </Section>
+    </>
+  );
+}

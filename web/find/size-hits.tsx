@@ -1,0 +1,39 @@
+import type { NearSize, SizeHit } from '../../api/answers/index.ts';
+import { differenceWords } from '../part/difference.ts';
+import { headingOf, SizeLink } from '../part/size.tsx';
+import { Triangle } from '../ui/marks.tsx';
+import { Section } from '../ui/sheet.tsx';
+
+/** Sizes that answer, each with how many parts and models take it. */
+export function SizeHits({ title, hits }: { title: string; hits: (SizeHit | NearSize)[] }) {
+  return (
+    <Section title={title} aside={hits.length}>
+      <ul className="rows size-hits">
+        {hits.map(hit => (
+          <li key={hit.size}>
+            <div>
+              <SizeLink size={hit.size} />
+              <p className="label">
+                {headingOf(hit.category)}
+                {hit.designations.length > 0 ? `, ${hit.designations.join(', ')}` : ''}
+              </p>
+            </div>
+            <p>
+              {hit.parts} {hit.parts === 1 ? 'part' : 'parts'} in {hit.models}{' '}
+              {hit.models === 1 ? 'model' : 'models'}
+              {'differences' in hit ? (
+                <span className="look-here"> {hit.differences.map(differenceWords).join(', ')}</span>
+              ) : null}
+            </p>
+            {hit.caution ? (
+              <p className="hazard small">
+                <Triangle />
+                {hit.caution}
+              </p>
+            ) : null}
+          </li>
+        ))}
+      </ul>
+    </Section>
+  );
+}

@@ -1,0 +1,117 @@
+import { useQuery } from '@tanstack/react-query';
+import type { SizeAnswer } from '../../api/answers/index.ts';
+import { categories } from '../../indexer/index.ts';
+import { api } from '../api.ts';
+import { useBench } from '../bench.tsx';
+import { Drawing } from '../drawing/drawing.tsx';
+import { drawingOf } from '../drawing/of-size.ts';
+import { AddToJob } from '../jobs/add-to-job.tsx';
+import { MakersPartOnly } from '../part/caution.tsx';
+import { headingOf, Size, sizeWords } from '../part/size.tsx';
+import { Section } from '../ui/sheet.tsx';
+import { Asked, Empty } from '../ui/states.tsx';
+import { NearSizes } from './near-sizes.tsx';
+import { Uses } from './uses.tsx';
+
+export function SizeView({ size }: { size: string }) {
+  const { bench } = useBench();
+  const query = useQuery({ queryKey: ['size', bench?.id, size], queryFn: () => api.size(size) });
+  return (
+    <Asked query={query} waiting={`Looking up ${sizeWords(size)}`}>
+      {answer => <Ready answer={answer} />}
+    </Asked>
+  );
+}
+
+function Ready({ answer }: { answer: SizeAnswer }) {
+  const models = new Set(answer.uses.map(use => use.model.id)).size;
+  const makers = new Set(answer.uses.map(use => use.model.maker.id)).size;
+  return (
+    <div className="size-sheet">
+      <TheSize answer={answer} />
+      <Section title="For a job" className="want">
+        {answer.caution ? (
+          <MakersPartOnly>
+            <p className="small">Some of these hold a load, brake or the like: look at the list below.</p>
+          </MakersPartOnly>
+        ) : null}
+        <AddToJob want={{ item: answer.size }} what={sizeWords(answer.size)} />
+        <Articles answer={answer} />
+      </Section>
+      <Section
+        title="Where it is used"
+        aside={`${models} ${models === 1 ? 'model' : 'models'} of ${makers} ${makers === 1 ? 'maker' : 'makers'}`}
+        className="used"
+      >
+        {answer.uses.length > 0 ? (
+          <Uses uses={answer.uses} />
+        ) : (
+          <Empty title="No list on this bench names it.">
+            <p>It is a size all the same: add it to a job, or look at what is near it.</p>
+          </Empty>
+        )}
+      </Section>
+      <Section title="Near, but not it" aside="what differs is hatched" className="nearby">
+        <NearSizes of={answer} near={answer.near} />
+      </Section>
+    </div>
+  );
+}
+
+function TheSize({ answer }: { answer: SizeAnswer }) {
+  const { category, dims, implied } = answer;
+  const drawing = drawingOf(category, dims, implied);
+  const measures = categories.get(category)?.dims ?? [];
+  return (
+    <section className="section the">
+      <h1 className="size-heading">
+        {headingOf(category)} <Size size={answer.size} hero />
+      </h1>
+      <div className="drawn">
+        {drawing ? <Drawing drawing={drawing} title={sizeWords(answer.size)} /> : null}
+        <dl className="facts">
+          {measures
+            .filter(({ key }) => (dims[key] ?? implied[key]) !== undefined)
+            .map(({ key, label }) => (
+              <div key={key}>
+                <dt>{label}</dt>
+                <dd>
+                  <b className="fig">{dims[key] ?? implied[key]}</b>
+                  {dims[key] === undefined ? <span className="label"> by its standard</span> : null}
+                </dd>
+              </div>
+            ))}
+          {answer.designations.length > 0 ? (
+            <div>
+              <dt>Designation</dt>
+              <dd className="fig">{answer.designations.join(', ')}</dd>
+            </div>
+          ) : null}
+          <div>
+            <dt>Lengths</dt>
+            <dd>mm, nominal</dd>
+          </div>
+        </dl>
+      </div>
+    </section>
+  );
+}
+
+/** The articles of this size: what makes another article, and what their lists leave open. */
+function Articles({ answer }: { answer: SizeAnswer }) {
+  if (answer.items.length === 0) return null;
+  return (
+    <>
+      <h3 className="articles-head">As articles</h3>
+      <ul className="rows articles">
+        {answer.items.map(({ item, open, parts }) => (
+          <li key={item}>
+            <span>{sizeWords(item).split(', ').slice(1).join(', ') || 'nothing more stated'}</span>
+            <span className="fig">{parts}</span>
+            {open.length > 0 ? <span className="label">not stated: {open.join(', ')}</span> : null}
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}

@@ -1,0 +1,127 @@
+import { type FormEvent, useEffect, useRef, useState } from 'react';
+import { useLocation } from 'wouter';
+import type { Understood as Reading } from '../../api/answers/index.ts';
+import { type CategoryName, categories } from '../../indexer/index.ts';
+import { attributeWords, sizeWords, titleOf } from '../part/size.tsx';
+import { Chip } from '../ui/controls.tsx';
+import { replaceWords } from './replace-words.ts';
+
+type Field = Reading['fields'][number];
+
+/** What the query was read as, one chip a thing: solid was said, dashed we assumed. Each can be changed or taken out. */
+export function Understood({ understood, q }: { understood: Reading; q: string }) {
+  const [, navigate] = useLocation();
+  const [editing, setEditing] = useState<string | null>(null);
+  const ask = (next: string) => navigate(`/find?q=${encodeURIComponent(next)}`);
+  const fields = understood.fields.filter(field => field.field !== 'category');
+  const said = understood.fields.find(field => field.field === 'category');
+  if (understood.category === 'unsure' || understood.category === 'not-a-part') {
+    return <OtherWays understood={understood} onTake={ask} />;
+  }
+  const title = titleOf(understood.category);
+  const assumed = said?.how !== 'stated' || fields.some(field => field.how === 'assumed');
+  const change = (field: Field, words: string) => {
+    setEditing(null);
+    if (words !== (field.text ?? '')) ask(replaceWords(q, field, words));
+  };
+  return (
+    <div className="understood">
+      <div className="chips">
+        <span className="label">Read as</span>
+        <Chip
+          label=""
+          value={title}
+          assumed={said?.how !== 'stated'}
+          onRemove={said?.how === 'stated' ? () => ask(replaceWords(q, said, '')) : undefined}
+        />
+        {fields.map(field => {
+          const label = labelOf(understood.category, field.field);
+          return editing === field.field ? (
+            <Edit
+              key={field.field}
+              label={label}
+              words={field.text ?? String(field.value)}
+              onDone={words => change(field, words)}
+              onCancel={() => setEditing(null)}
+            />
+          ) : (
+            <Chip
+              key={field.field}
+              label={label}
+              value={attributeWords(field.field, field.value as string | boolean)}
+              assumed={field.how === 'assumed'}
+              onChange={() => setEditing(field.field)}
+              onRemove={field.how === 'stated' ? () => ask(replaceWords(q, field, '')) : undefined}
+            />
+          );
+        })}
+        {assumed ? <span className="label">Dashed: you did not say, we assumed.</span> : null}
+      </div>
+      {understood.notes.map(note => (
+        <p key={note} className="small quiet">
+          {note}
+        </p>
+      ))}
+      <OtherWays understood={understood} onTake={ask} />
+    </div>
+  );
+}
+
+/** What a dimension or attribute is called in its category. */
+function labelOf(category: string, field: string): string {
+  const dim = categories.get(category as CategoryName)?.dims.find(({ key }) => key === field);
+  return (dim?.label ?? field).toLowerCase();
+}
+
+function OtherWays({ understood, onTake }: { understood: Reading; onTake: (q: string) => void }) {
+  const ways = understood.otherwise.filter(way => way.size);
+  if (ways.length === 0) return null;
+  return (
+    <p className="small">
+      Or{' '}
+      {ways.map(way => (
+        <span key={way.size}>
+          <button type="button" className="text-button" onClick={() => onTake(way.size!)}>
+            {sizeWords(way.size!)}
+          </button>{' '}
+          <span className="quiet">({way.why})</span>{' '}
+        </span>
+      ))}
+    </p>
+  );
+}
+
+interface EditProps {
+  label: string;
+  words: string;
+  onDone: (words: string) => void;
+  onCancel: () => void;
+}
+
+/** The chip's words as typed: Enter takes them, Escape leaves them. */
+function Edit({ label, words, onDone, onCancel }: EditProps) {
+  const [typed, setTyped] = useState(words);
+  const box = useRef<HTMLInputElement>(null);
+  useEffect(() => box.current?.select(), []);
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    onDone(typed.trim());
+  };
+  return (
+    <form className="chip editing" onSubmit={submit}>
+      <label>
+        <span className="label">{label}</span>
+        <input
+          ref={box}
+          value={typed}
+          size={Math.max(4, typed.length + 1)}
+          onChange={event => setTyped(event.target.value)}
+          onKeyDown={event => {
+            if (event.key === 'Escape') onCancel();
+          }}
+          onBlur={() => onDone(typed.trim())}
+        />
+      </label>
+    </form>
+  );
+}

@@ -1,0 +1,33 @@
+import { Link } from 'wouter';
+import type { OrderLineAnswer } from '../../api/answers/index.ts';
+import { sizeWords } from '../part/size.tsx';
+import { LineMark } from '../ui/marks.tsx';
+import { Section } from '../ui/sheet.tsx';
+
+/** What only a person can answer before a line can be ordered; it stands first. */
+export function Asks({ lines }: { lines: OrderLineAnswer[] }) {
+  const asks = lines.flatMap(line => line.asks.map(ask => ({ line, ask })));
+  if (asks.length === 0) return null;
+  return (
+    <Section title="To answer first" aside={asks.length} className="to-answer">
+      <ul className="rows">
+        {asks.map(({ line, ask }) => (
+          <li key={`${line.item} ${ask.code} ${ask.needs.join(' ')}`}>
+            <p className="marked look-here">
+              <LineMark line="break" />
+              <b>{line.size ? sizeWords(line.item) : line.name}</b>
+            </p>
+            <p>{ask.text}</p>
+            <p className="label">
+              {line.jobs.map(job => (
+                <Link key={job.job} href={`/jobs/${job.job}`}>
+                  Answer in job {job.number}
+                </Link>
+              ))}
+            </p>
+          </li>
+        ))}
+      </ul>
+    </Section>
+  );
+}

@@ -1,0 +1,90 @@
+import { type FormEvent, useEffect, useState } from 'react';
+import { Link, useLocation, useSearchParams } from 'wouter';
+import { useBench } from './bench.tsx';
+import './top.css';
+
+const places = [
+  { path: '/find', name: 'Find', also: ['/sizes', '/parts'] },
+  { path: '/diagrams', name: 'Diagrams', also: ['/models'] },
+  { path: '/jobs', name: 'Jobs', also: [] },
+  { path: '/order', name: 'Order', also: [] },
+];
+
+/** On top of every page: whose bench, the places, and the one find box. */
+export function Top() {
+  const [path] = useLocation();
+  const here = (place: (typeof places)[number]) =>
+    [place.path, ...place.also].some(start => path === start || path.startsWith(`${start}/`));
+  return (
+    <header className="top no-print">
+      <Link className="name" href="/">
+        Fettlebench
+      </Link>
+      <BenchSwitch />
+      <nav className="places" aria-label="Places">
+        {places.map(place => (
+          <Link key={place.path} href={place.path} aria-current={here(place) ? 'page' : undefined}>
+            {place.name}
+          </Link>
+        ))}
+      </nav>
+      <FindBox />
+    </header>
+  );
+}
+
+/** Which bench this is, and the way to another. */
+function BenchSwitch() {
+  const { bench, benches, goTo } = useBench();
+  const [, navigate] = useLocation();
+  return (
+    <select
+      className="bench"
+      aria-label="Bench"
+      value={bench?.id ?? ''}
+      onChange={event => {
+        const next = benches.find(each => each.id === event.target.value);
+        if (next) goTo(next);
+        else navigate('/');
+      }}
+    >
+      {benches.map(each => (
+        <option key={each.id} value={each.id}>
+          {each.name}
+        </option>
+      ))}
+      <option value="">{benches.length > 0 ? 'Start another bench …' : 'No bench yet'}</option>
+    </select>
+  );
+}
+
+/** Understands a part number, a model, a size or a pasted line. */
+function FindBox() {
+  const [path, navigate] = useLocation();
+  const [search] = useSearchParams();
+  const asked = path === '/find' ? (search.get('q') ?? '') : '';
+  const [words, setWords] = useState(asked);
+  useEffect(() => setWords(asked), [asked]);
+  const find = (event: FormEvent) => {
+    event.preventDefault();
+    const q = words.trim();
+    navigate(q ? `/find?q=${encodeURIComponent(q)}` : '/find');
+  };
+  return (
+    <search>
+      <form className="find" onSubmit={find}>
+        <input
+          aria-label="Find a part number, a model, a size or a line of a list"
+          placeholder="Part number, model or size"
+          autoComplete="off"
+          autoCapitalize="off"
+          spellCheck={false}
+          enterKeyHint="search"
+          value={words}
+          onChange={event => setWords(event.target.value)}
+        />
+        <button type="submit">Find</button>
+      </form>
+    </search>
+  );
+}
