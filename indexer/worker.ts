@@ -1,9 +1,8 @@
-import { once } from 'node:events';
-import { readDocument, Unreadable } from './intake/index.ts';
+import { type DocumentRows, type Row, readDocument, Unreadable } from './intake/index.ts';
 
 /**
  * One document: on standard input a line of JSON, {@link WorkerRequest}, then the document's bytes; on standard
- * output lines of JSON, {@link WorkerAnswer}: progress, then one result or one refusal. No database, no network, no
+ * output lines of JSON, {@link WorkerAnswer}: progress, then the rows in batches and the result, or one refusal. No database, no network, no
  * environment; whoever starts it watches its time and memory and ends it.
  */
 export interface WorkerRequest {
@@ -14,7 +13,8 @@ export interface WorkerRequest {
 
 export type WorkerAnswer =
   | { progress: { rowsDone: number; rowsTotal: number } }
-  | { result: import('./intake/index.ts').DocumentRows }
+  | { rows: Row[] }
+  | { result: Omit<DocumentRows, 'rows'> }
   | { refusal: { code: string; place: string; message: string; remedy: string } };
 
 const newline = 10;
@@ -30,23 +30,27 @@ async function readInput(): Promise<{ request: WorkerRequest; bytes: Uint8Array 
   };
 }
 
-function say(answer: WorkerAnswer): boolean {
-  return process.stdout.write(`${JSON.stringify(answer)}\n`);
+function say(line: WorkerAnswer): void {
+  process.stdout.write(`${JSON.stringify(line)}\n`);
 }
 
-function answerTo(request: WorkerRequest, bytes: Uint8Array): WorkerAnswer {
+/** Rows in one line of the answer: the whole list as one text would take as much memory again. */
+const batch = 500;
+
+function answer(request: WorkerRequest, bytes: Uint8Array): void {
   try {
-    const result = readDocument(bytes, request.name, request.mediaType, {
+    const { rows, ...result } = readDocument(bytes, request.name, request.mediaType, {
       mostRows: request.limits.rows,
       onProgress: (rowsDone, rowsTotal) => say({ progress: { rowsDone, rowsTotal } }),
     });
-    return { result };
+    for (let at = 0; at < rows.length; at += batch) say({ rows: rows.slice(at, at + batch) });
+    say({ result });
   } catch (error) {
     if (!(error instanceof Unreadable)) throw error;
     const { code, place, message, remedy } = error;
-    return { refusal: { code, place, message, remedy } };
+    say({ refusal: { code, place, message, remedy } });
   }
 }
 
 const { request, bytes } = await readInput();
-if (!say(answerTo(request, bytes))) await once(process.stdout, 'drain');
+answer(request, bytes);

@@ -1,6 +1,6 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
-import type { DocumentRows } from '../../indexer/intake/rows.ts';
+import type { DocumentRows, Row } from '../../indexer/intake/rows.ts';
 import type { WorkerAnswer, WorkerRequest } from '../../indexer/worker.ts';
 import { type Refusal, refuse } from '../refusal.ts';
 import { residentBytes } from './resident.ts';
@@ -43,7 +43,7 @@ export interface ReadInChildOptions {
 /** How often the child's memory is looked at, in milliseconds: a grower takes far longer to fill a machine. */
 const watchEvery = 50;
 /** The JavaScript heap of the child, in MiB: below the resident limit, which buffers count towards too. */
-const heapMebibytes = 400;
+const heapMebibytes = 320;
 
 /**
  * Reads a document in a child process that has nothing: no environment, no shell, no folder, only the bytes on a pipe.
@@ -90,6 +90,7 @@ class Reader {
   private readonly resolve: (rows: DocumentRows) => void;
   private readonly reject: (reason: unknown) => void;
   private readonly timers: NodeJS.Timeout[] = [];
+  private readonly rows: Row[] = [];
   private partial: Buffer[] = [];
   private received = 0;
   private complaint = '';
@@ -147,11 +148,13 @@ class Reader {
 
   private hear(answer: WorkerAnswer): void {
     if (this.settled) return;
-    if ('progress' in answer) this.options.onProgress?.(answer.progress.rowsDone, answer.progress.rowsTotal);
+    if ('rows' in answer) this.rows.push(...answer.rows);
+    else if ('progress' in answer)
+      this.options.onProgress?.(answer.progress.rowsDone, answer.progress.rowsTotal);
     else if ('refusal' in answer) this.fail(refuse(answer.refusal.code, this.placed(answer.refusal)));
     else {
       this.settle();
-      this.resolve(answer.result);
+      this.resolve({ ...answer.result, rows: this.rows });
     }
   }
 

@@ -26,3 +26,12 @@ export function clean(line: string): Cleaned {
 export function narrow(text: string): string {
   return text.replace(/[\uff01-\uff5e]/g, sign => String.fromCharCode(sign.charCodeAt(0) - 0xfee0));
 }
+
+/** The share of control characters above which a document is no text. */
+const mostControls = 0.02;
+
+/** True for text as people write it: hardly any control characters in its beginning. */
+export function isProse(text: string): boolean {
+  const start = text.slice(0, 65_536);
+  return start.length - start.replace(controls, '').length <= start.length * mostControls;
+}

@@ -1,6 +1,6 @@
 import { headerRoles, type Role, type Roles } from './column-words.ts';
 import { headerOf } from './columns.ts';
-import { fragments, joinWords, type Word } from './line-words.ts';
+import { cutWords, fragments, joinWords, type Word } from './line-words.ts';
 
 /** A header of a printed list: its words as cells, and the orders of columns that they can mean. */
 export interface Heading {
@@ -9,9 +9,15 @@ export interface Heading {
   edges: { start: number; end: number }[];
 }
 
+/** The longest header, in characters, and the most words it has. */
+const longestHeader = 400;
+const mostHeaderWords = 40;
+
 /** Reads a printed line as a header; null when it is none. */
-export function paperHeader(words: readonly Word[]): Heading | null {
-  if (words.length < 2 || words.length > 40) return null;
+export function paperHeader(line: string): Heading | null {
+  if (line.length > longestHeader) return null;
+  const words = cutWords(line);
+  if (words.length < 2 || words.length > mostHeaderWords) return null;
   const cut = fragments(words);
   const byGaps = headerOf(cut.map(cell => cell.text)) ? cut : null;
   const byWords = phrases(words);

@@ -28,7 +28,7 @@ const missing: Partial<Record<Role, number>> = { description: 4, ref: 1, partNum
 /** A number after one of these is a part of the size before it. */
 const sizeRunsOn = /(?:^|\s|\d)[x×*/ø⌀-]$|(?:^|\s)(?:dia|od|id|by|no\.?|nr\.?|typ|type|size|din|iso|jis|t)$/i;
 /** Lines of more words are no table's. */
-export const mostWords = 80;
+export const mostWords = 40;
 
 export interface Cut {
   cells: string[];
@@ -47,6 +47,7 @@ export function cutLine(words: readonly Word[], ruler: Ruler): Cut | null {
   const best: number[][] = [[0, ...Array<number>(count).fill(Number.NEGATIVE_INFINITY)]];
   const from: number[][] = [[]];
   const wide = wideGapsBefore(words);
+  const textOf = textBetween(words);
   for (let column = 0; column < roles.length; column += 1) {
     const role = roles[column]!;
     const before = best[column]!;
@@ -59,7 +60,7 @@ export function cutLine(words: readonly Word[], ruler: Ruler): Cut | null {
         const score =
           before[begin]! +
           edgeScore(words, begin, ruler) +
-          cellScore(words, begin, end, column, ruler) -
+          cellScore(words, begin, end, textOf(begin, end), column, ruler) -
           1.5 * Math.min(wide[end - 1]! - wide[begin]!, 4);
         if (score > next[end]!) {
           next[end] = score;
@@ -75,10 +76,23 @@ export function cutLine(words: readonly Word[], ruler: Ruler): Cut | null {
   const cells: string[] = [];
   for (let column = roles.length, end = count; column > 0; column -= 1) {
     const begin = from[column]![end]!;
-    cells.unshift(joinWords(words, begin, end));
+    cells.unshift(textOf(begin, end));
     end = begin;
   }
   return { cells, score };
+}
+
+/** The texts of runs of words, all cut from one joined text. */
+function textBetween(words: readonly Word[]): (begin: number, end: number) => string {
+  const whole = joinWords(words, 0, words.length);
+  const starts: number[] = [];
+  let at = 0;
+  for (const word of words) {
+    starts.push(at);
+    at += word.text.length + 1;
+  }
+  starts.push(at);
+  return (begin, end) => (end > begin ? whole.slice(starts[begin], starts[end]! - 1) : '');
 }
 
 /** For each word, how much wide gap lies before it in the line, a tab counting twice. */
@@ -95,9 +109,15 @@ function edgeScore(words: readonly Word[], begin: number, ruler: Ruler): number 
   return isWide(words[begin]!) ? 1 : -ruler.narrowEdge;
 }
 
-function cellScore(words: readonly Word[], begin: number, end: number, column: number, ruler: Ruler): number {
+function cellScore(
+  words: readonly Word[],
+  begin: number,
+  end: number,
+  text: string,
+  column: number,
+  ruler: Ruler,
+): number {
   const role = ruler.roles[column]!;
-  const text = joinWords(words, begin, end);
   let score = suits(text, role, ruler.shapes);
   if (role === 'partNumber' && score > 0) score += 0.3 * (end - begin - 1);
   if (

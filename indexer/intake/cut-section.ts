@@ -3,10 +3,11 @@ import { type Heading, usualOrders } from './column-order.ts';
 import { runs } from './columns.ts';
 import { cutLine, type Ruler } from './cut-line.ts';
 import type { GridLine } from './grid.ts';
-import { fragments, isWide, type Word } from './line-words.ts';
+import { cutWords, fragments, isWide, joinWords, type Word } from './line-words.ts';
 
+/** A line before it is cut; its words are cut when they are wanted, for all of them at once would fill the memory. */
 export interface PrintedLine extends GridLine {
-  words: Word[];
+  text: string;
 }
 
 const sampleSize = 200;
@@ -21,7 +22,7 @@ export function cutSection(
 ): void {
   const printed = lines.filter(line => !line.faulted);
   if (printed.length === 0) return;
-  const sample = printed.length <= sampleSize ? printed : everyNth(printed, sampleSize);
+  const sample = everyNth(printed, sampleSize).map(line => cutWords(line.text));
   const narrowEdge = edgeCost(sample);
   const edges = heading?.edges;
   const rulers = (heading?.orders ?? usualOrders).map<Ruler>(roles => ({
@@ -40,29 +41,31 @@ export function cutSection(
   const settled = { ...ruler, edges: usualEdges(sample, ruler) };
   const descriptionEdge = settled.edges[ruler.roles.indexOf('description')]?.start;
   for (const line of printed) {
-    line.indent = line.words[0]!.start;
+    const words = cutWords(line.text);
+    line.indent = words[0]!.start;
     if (descriptionEdge !== undefined) line.descriptionEdge = descriptionEdge;
-    line.roles = [...ruler.roles];
-    line.cells = cellsOf(line, settled);
+    line.roles = ruler.roles;
+    line.cells = cellsOf(words, settled);
   }
 }
 
-function everyNth<T>(items: readonly T[], count: number): T[] {
+function everyNth<T>(items: readonly T[], count: number): readonly T[] {
+  if (items.length <= count) return items;
   return Array.from({ length: count }, (_, nth) => items[Math.floor((nth * items.length) / count)]!);
 }
 
 /** A list whose columns stand wide apart hardly ever parts two by a single blank. */
-function edgeCost(sample: readonly PrintedLine[]): number {
-  const apart = sample.filter(line => line.words.filter((word, at) => at > 0 && isWide(word)).length >= 2);
+function edgeCost(sample: readonly Word[][]): number {
+  const apart = sample.filter(words => words.filter((word, at) => at > 0 && isWide(word)).length >= 2);
   return apart.length > sample.length * 0.6 ? 4 : 1.2;
 }
 
-function explains(sample: readonly PrintedLine[], ruler: Ruler): number {
+function explains(sample: readonly Word[][], ruler: Ruler): number {
   let score = 0;
   const refs: string[] = [];
   const counts: string[] = [];
-  for (const line of sample) {
-    const cut = cutLine(line.words, ruler);
+  for (const words of sample) {
+    const cut = cutLine(words, ruler);
     score += cut?.score ?? uncut;
     if (!cut) continue;
     const ref = cut.cells[ruler.roles.indexOf('ref')];
@@ -76,19 +79,19 @@ function explains(sample: readonly PrintedLine[], ruler: Ruler): number {
 }
 
 /** Where the cells of each column usually begin and end. */
-function usualEdges(sample: readonly PrintedLine[], ruler: Ruler): NonNullable<Ruler['edges']> {
+function usualEdges(sample: readonly Word[][], ruler: Ruler): NonNullable<Ruler['edges']> {
   const starts: number[][] = ruler.roles.map(() => []);
   const ends: number[][] = ruler.roles.map(() => []);
-  for (const line of sample) {
-    const cut = cutLine(line.words, ruler);
+  for (const words of sample) {
+    const cut = cutLine(words, ruler);
     if (!cut || cut.score < 2) continue;
     let at = 0;
     cut.cells.forEach((cell, column) => {
       if (!cell) return;
       const length = cell.split(' ').length;
-      starts[column]!.push(line.words[at]!.start);
+      starts[column]!.push(words[at]!.start);
       at += length;
-      ends[column]!.push(line.words[at - 1]!.end);
+      ends[column]!.push(words[at - 1]!.end);
     });
   }
   return ruler.roles.map((_, column) => {
@@ -102,23 +105,17 @@ function median(numbers: number[]): number {
 }
 
 /** A line's cells; words standing alone under the remarks are remarks, and a line that can't be cut is one description. */
-function cellsOf(line: PrintedLine, ruler: Ruler): string[] {
+function cellsOf(words: readonly Word[], ruler: Ruler): string[] {
   const { roles, edges } = ruler;
   const description = roles.indexOf('description');
   const remarks = roles.lastIndexOf('remarks');
   const only = (column: number) =>
-    roles.map((_, at) => (at === column ? line.words.map(w => w.text).join(' ') : ''));
-  const cut = cutLine(line.words, ruler);
+    roles.map((_, at) => (at === column ? joinWords(words, 0, words.length) : ''));
+  const cut = cutLine(words, ruler);
   if (!cut) return only(Math.max(description, 0));
   const under = edges?.[remarks];
-  const alone =
-    fragments(line.words).length === 1 && cut.cells.every((cell, at) => !cell || at === description);
-  if (
-    alone &&
-    under &&
-    under.start > (edges?.[description]?.end ?? 0) &&
-    line.words[0]!.start >= under.start - 2
-  )
+  const alone = fragments(words).length === 1 && cut.cells.every((cell, at) => !cell || at === description);
+  if (alone && under && under.start > (edges?.[description]?.end ?? 0) && words[0]!.start >= under.start - 2)
     return only(remarks);
   return cut.cells;
 }
@@ -129,8 +126,9 @@ export function usualShapes(lines: readonly PrintedLine[]): ReadonlySet<string> 
   const see = (text: string) => {
     if (partNumberLike(text) === 2) counts.set(shapeOf(text), (counts.get(shapeOf(text)) ?? 0) + 1);
   };
-  for (const line of lines.length > 2000 ? everyNth(lines, 2000) : lines) {
-    const cut = new Set([...fragments(line.words), ...line.words].map(({ text }) => text));
+  for (const line of everyNth(lines, 2000)) {
+    const words = cutWords(line.text);
+    const cut = new Set([...fragments(words), ...words].map(({ text }) => text));
     for (const text of cut) see(text);
   }
   const least = Math.max(3, lines.length * 0.05);

@@ -1,3 +1,4 @@
+import { isProse } from './clean.ts';
 import { Unreadable } from './unreadable.ts';
 
 /** Text of a document, and how it was written. Characters that could not be read are U+FFFD. */
@@ -14,18 +15,27 @@ const sampleLength = 65_536;
  * @throws {Unreadable} `unreadable` when the bytes are not text
  */
 export function decode(bytes: Uint8Array): Decoded {
+  const decoded = decodeAny(bytes);
+  if (!isProse(decoded.text)) notText('the document', 'it is full of control characters');
+  return decoded;
+}
+
+function notText(place: string, why: string): never {
+  throw new Unreadable('unreadable', {
+    place,
+    message: `This is not text: ${why}.`,
+    remedy: 'Send the list as CSV or text, or copy it and paste it.',
+  });
+}
+
+function decodeAny(bytes: Uint8Array): Decoded {
   const [a, b, c] = bytes;
   if (a === 0xff && b === 0xfe) return decodeAs('utf-16le', bytes);
   if (a === 0xfe && b === 0xff) return decodeAs('utf-16be', bytes);
   if (a === 0xef && b === 0xbb && c === 0xbf) return decodeAs('utf-8', bytes);
   const wide = wideOrder(bytes);
   if (wide) return decodeAs(wide, bytes);
-  if (bytes.includes(0))
-    throw new Unreadable('unreadable', {
-      place: `byte ${bytes.indexOf(0)}`,
-      message: 'This is not text: it holds zero bytes.',
-      remedy: 'Send the list as CSV or text, or copy it and paste it.',
-    });
+  if (bytes.includes(0)) notText(`byte ${bytes.indexOf(0)}`, 'it holds zero bytes');
   const utf8 = decodeAs('utf-8', bytes);
   const broken = count(utf8.text, /�/g);
   if (broken === 0) return utf8;

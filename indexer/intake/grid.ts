@@ -16,7 +16,7 @@ export interface GridLine {
   /** True when a character of this line could not be read. */
   broken?: boolean;
   /** What each cell is, where the cells could only be cut by knowing the columns. */
-  roles?: Role[];
+  roles?: readonly Role[];
   /** The code of the fault that keeps this line from being read; its words then stand in the first cell. */
   faulted?: string;
 }

@@ -3,7 +3,6 @@ import { type Heading, paperHeader } from './column-order.ts';
 import { hiddenFault } from './csv.ts';
 import { cutSection, type PrintedLine, usualShapes } from './cut-section.ts';
 import type { Grid } from './grid.ts';
-import { cutWords } from './line-words.ts';
 import { Unreadable } from './unreadable.ts';
 
 /** The longest line of a printed list, in characters; what is longer was never one line. */
@@ -22,7 +21,7 @@ export function readPaste(text: string, mostRows: number): Grid {
   let section: PrintedLine[] = [];
   let heading: Heading | null = null;
   for (const line of printed) {
-    const next = line.faulted ? null : paperHeader(line.words);
+    const next = line.faulted ? null : paperHeader(line.text);
     if (next) {
       cutSection(section, heading, shapes);
       section = [];
@@ -31,7 +30,7 @@ export function readPaste(text: string, mostRows: number): Grid {
     } else section.push(line);
   }
   cutSection(section, heading, shapes);
-  grid.lines = printed.map(({ words: _, ...line }) => line);
+  grid.lines = printed.map(({ text: _, ...line }) => line);
   return grid;
 }
 
@@ -44,12 +43,12 @@ function printedLines(text: string, grid: Grid, mostRows: number): PrintedLine[]
     for (const [nth, part] of raw.split('\f').entries()) {
       if (nth > 0) page += 1;
       if (!part.trim()) continue;
-      const line: PrintedLine = { page, place: `line ${number}`, cells: [], words: [] };
+      const line: PrintedLine = { page, place: `line ${number}`, cells: [], text: '' };
       const { text: seen, hidden, broken } = clean(part.length > longestLine ? part.slice(0, 200) : part);
       line.cells = [seen.trim()];
       if (part.length > longestLine) tooLong(grid, line, part.length);
-      else line.words = cutWords(seen);
-      if (line.words.length === 0 && !line.faulted) continue;
+      else line.text = seen;
+      if (!seen.trim()) continue;
       if (broken) line.broken = true;
       if (hidden) hiddenFault(grid, line);
       printed.push(line);
