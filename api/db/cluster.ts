@@ -136,7 +136,7 @@ async function hold(
       await recovering;
       const held = lock;
       // Stopped while the lock is still held, so that no other process meets a PostgreSQL that is about to end.
-      if (held) await stopPostmaster(running);
+      if (held) await stopPostmaster(running, place.data);
       await held?.release();
     },
   };

@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
-import { existsSync, readFileSync } from 'node:fs';
-import { chmod, mkdir, writeFile } from 'node:fs/promises';
+import { constants, existsSync, readFileSync } from 'node:fs';
+import { access, chmod, mkdir, writeFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { refuse } from '../refusal.ts';
 import { type Account, accountFor, canReach, isRoot } from './account.ts';
@@ -59,12 +59,13 @@ async function makeFolder(folder: string, mode = isRoot() ? 0o711 : 0o700): Prom
     const made = await mkdir(folder, { recursive: true });
     // The mode given to mkdir is narrowed by the umask, and is not applied to the folders above.
     if (made) await chmod(folder, mode);
+    await access(folder, constants.R_OK | constants.W_OK | constants.X_OK);
   } catch (error) {
     throw refuse(
       'folder-not-writable',
       {
         place: folder,
-        message: `The data folder cannot be made (${errorCode(error)}).`,
+        message: `The data folder cannot be made or written to (${errorCode(error)}).`,
         remedy: 'Name a folder that you may write to with FETTLE_DATA.',
       },
       error,

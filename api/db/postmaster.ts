@@ -8,7 +8,7 @@ import type { Binaries } from './binaries.ts';
 import { diskFull } from './errors.ts';
 import { programEnvironment } from './initdb.ts';
 import type { Place } from './place.ts';
-import { makeSocketFolder } from './socket-folder.ts';
+import { makeSocketFolder, removeOldSocketFolders } from './socket-folder.ts';
 
 /** A running PostgreSQL over our data. */
 export interface Postmaster {
@@ -36,11 +36,12 @@ export async function startOrAdopt(place: Place, binaries: Binaries): Promise<Po
       if (running.ready) return { pid: running.pid, socket: running.socket };
       // Starting, recovering or stopping: it is ready, or gone, before long.
     } else {
+      disownStalePid(place.data);
       const failure = await start(place, binaries, until);
       if (failure === null) continue;
-      if (failure.includes('"postmaster.pid" already exists')) continue;
       if (failure.includes('No space left on device')) throw diskFull(new Error(failure));
-      if (!failure.includes('shared memory block') || Date.now() > orphansUntil)
+      // Another process starts it at the same time, or what was killed is not quite gone.
+      if (!/"postmaster.pid"|shared memory block/.test(failure) || Date.now() > orphansUntil)
         throw startRefusal(place, failure);
     }
     if (Date.now() > until) throw startRefusal(place, 'it was not ready within five minutes');
@@ -59,35 +60,32 @@ const logFile = (place: Place) => join(place.folder, 'postgres.log');
 
 /** What `postmaster.pid` says, where that process lives and is a PostgreSQL over this data; else null. */
 export function runningPostmaster(data: string): (Postmaster & { ready: boolean }) | null {
-  const file = join(data, 'postmaster.pid');
-  let lines: string[];
+  const lines = readPidFile(data);
+  const pid = Number(lines?.[0]);
+  if (!lines || !(pid > 0) || !isPostgresOver(pid, data)) return null;
+  return { pid, socket: `${lines[4]}/.s.PGSQL.${lines[3]}`, ready: lines[7]?.trim() === 'ready' };
+}
+
+function readPidFile(data: string): string[] | null {
   try {
-    lines = readFileSync(file, 'utf8').split('\n');
+    return readFileSync(join(data, 'postmaster.pid'), 'utf8').split('\n');
   } catch {
     return null;
   }
-  const pid = Number(lines[0]);
-  if (!Number.isInteger(pid) || pid <= 0 || !isAlive(pid)) return null;
-  if (!isPostgresOver(pid, data)) {
-    disownPid(file, lines);
-    return null;
-  }
-  return {
-    pid,
-    socket: `${lines[4]}/.s.PGSQL.${lines[3]}`,
-    ready: lines[7]?.trim() === 'ready',
-  };
 }
 
 /**
- * After a power cut the number may belong to any other process, and PostgreSQL would refuse to start. A file that
- * names its own parent it knows for stale; the rest of the file it still needs, to look for orphans.
+ * After a power cut the number in `postmaster.pid` may belong to any other process, and PostgreSQL would refuse to
+ * start. A file that names its own parent it knows for stale; the rest of the file it still needs, to look for orphans.
  */
-function disownPid(file: string, lines: string[]): void {
-  writeFileSync(file, [String(process.pid), ...lines.slice(1)].join('\n'));
+function disownStalePid(data: string): void {
+  const lines = readPidFile(data);
+  if (lines && isAlive(Number(lines[0])))
+    writeFileSync(join(data, 'postmaster.pid'), [String(process.pid), ...lines.slice(1)].join('\n'));
 }
 
 export function isAlive(pid: number): boolean {
+  if (!(pid > 0)) return false;
   try {
     process.kill(pid, 0);
     return true;
@@ -96,6 +94,7 @@ export function isAlive(pid: number): boolean {
   }
 }
 
+/** One that has ended, but was not yet taken note of by its parent, has no command any more. */
 function isPostgresOver(pid: number, data: string): boolean {
   try {
     const command = existsSync('/proc/self/cmdline')
@@ -130,7 +129,10 @@ async function start(place: Place, binaries: Binaries, until: number): Promise<s
   });
   while (Date.now() < until) {
     const running = runningPostmaster(place.data);
-    if (running?.pid === child.pid && running?.ready) return null;
+    if (running?.pid === child.pid && running?.ready) {
+      await removeOldSocketFolders(place.data, socketFolder);
+      return null;
+    }
     if (await Promise.race([ended, sleep(20, false)]))
       return readFileSync(log).subarray(from).toString('utf8') || 'it ended at once and said nothing';
   }
@@ -155,14 +157,15 @@ const settings = (socketFolder: string) =>
   }).flatMap(([name, value]) => ['-c', `${name}=${value}`]);
 
 /** Stops PostgreSQL: open transactions are broken off, what was acknowledged is written out. */
-export async function stopPostmaster(running: Postmaster): Promise<void> {
+export async function stopPostmaster(running: Postmaster, data: string): Promise<void> {
   for (const [signal, limit] of [
     ['SIGINT', 60_000],
     ['SIGQUIT', 10_000],
   ] as const) {
-    if (!isAlive(running.pid)) break;
+    if (!isPostgresOver(running.pid, data)) break;
     process.kill(running.pid, signal);
-    for (const until = Date.now() + limit; isAlive(running.pid) && Date.now() < until; ) await sleep(20);
+    for (const until = Date.now() + limit; isPostgresOver(running.pid, data) && Date.now() < until; )
+      await sleep(20);
   }
   await rm(dirname(running.socket), { recursive: true, force: true });
 }

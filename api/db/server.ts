@@ -1,6 +1,9 @@
 import { createHmac } from 'node:crypto';
 import postgres from 'postgres';
 import { refuse } from '../refusal.ts';
+import { guardDriver } from './driver-guard.ts';
+
+guardDriver();
 
 /** Where PostgreSQL listens, who administers it, and the database that is ours there. */
 export interface Server {

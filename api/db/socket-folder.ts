@@ -1,30 +1,34 @@
 import { randomBytes } from 'node:crypto';
-import { chown, lstat, mkdir } from 'node:fs/promises';
+import { chown, mkdir, readdir, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { isAbsolute, join } from 'node:path';
+import { basename, dirname, isAbsolute, join } from 'node:path';
 import { refuse } from '../refusal.ts';
 import { type Account, canReach } from './account.ts';
-import { errorCode } from './errors.ts';
 import { hashOf } from './place.ts';
 
 /** A Unix socket's path may have some 107 bytes on Linux and 103 on macOS, `/.s.PGSQL.5432` included. */
 const longest = 100 - '/.s.PGSQL.5432'.length;
 
 /**
- * A short folder for PostgreSQL's socket, private to the account it runs as. Named by the data folder; by chance where
- * somebody else already sits on that name. A long TMPDIR is passed over.
+ * A new short folder for PostgreSQL's socket, private to the account it runs as. A long TMPDIR is passed over. Named by
+ * the data folder and by chance, so that no socket left by one that was killed, and nobody else, is in the way;
+ * `postmaster.pid` tells where it is.
  */
 export async function makeSocketFolder(
   data: string,
   account: Account,
   bases = usualBases(),
 ): Promise<string> {
-  const name = `fettle-${hashOf(data)}`;
   for (const base of bases) {
-    if (Buffer.byteLength(join(base, name)) + 9 > longest || !canReach(base, account)) continue;
-    const folder =
-      (await claim(join(base, name), account)) ?? (await claim(join(base, `${name}-${chance()}`), account));
-    if (folder) return folder;
+    const folder = join(base, `${prefix(data)}${randomBytes(3).toString('hex')}`);
+    if (Buffer.byteLength(folder) > longest || !canReach(base, account)) continue;
+    try {
+      await mkdir(folder, { mode: 0o700 });
+      if (account.uid !== undefined) await chown(folder, account.uid, account.gid!);
+      return folder;
+    } catch {
+      // Not there either: the next one.
+    }
   }
   throw refuse('no-socket-folder', {
     place: bases.join(', '),
@@ -33,21 +37,14 @@ export async function makeSocketFolder(
   });
 }
 
-const chance = () => randomBytes(4).toString('hex');
+const prefix = (data: string) => `fettle-${hashOf(data)}-`;
+
+/** Removes what former starts over this data left behind, now that the one in `current` runs. */
+export async function removeOldSocketFolders(data: string, current: string): Promise<void> {
+  for (const name of await readdir(dirname(current)))
+    if (name.startsWith(prefix(data)) && name !== basename(current))
+      await rm(join(dirname(current), name), { recursive: true, force: true }).catch(() => {});
+}
 
 const usualBases = () =>
   [...new Set([tmpdir(), '/tmp', process.env.XDG_RUNTIME_DIR ?? ''])].filter(base => isAbsolute(base));
-
-/** The folder, made or found to be the account's own and closed to others; null where it cannot be. */
-async function claim(folder: string, account: Account): Promise<string | null> {
-  const uid = account.uid ?? process.getuid!();
-  try {
-    await mkdir(folder, { mode: 0o700 });
-    if (account.uid !== undefined) await chown(folder, account.uid, account.gid!);
-    return folder;
-  } catch (error) {
-    if (errorCode(error) !== 'EEXIST') return null;
-    const found = await lstat(folder);
-    return found.isDirectory() && found.uid === uid && (found.mode & 0o077) === 0 ? folder : null;
-  }
-}

@@ -3,7 +3,7 @@ import { drizzle, type PostgresJsDatabase } from 'drizzle-orm/postgres-js';
 import type { Sql } from 'postgres';
 import { refuse } from '../refusal.ts';
 import type { Cluster } from './cluster.ts';
-import { databaseAway, refusalFor } from './errors.ts';
+import { databaseAway, isAway, refusalFor } from './errors.ts';
 import { migrate } from './migrate.ts';
 import { prepareServer } from './roles.ts';
 import * as schema from './schema/index.ts';
@@ -81,10 +81,11 @@ export async function openStore(
 
   async function asApp<T>(workshop: string, work: (tx: Tx) => Promise<T>): Promise<T> {
     await paused;
-    if (!open || cluster?.isAway()) throw databaseAway();
+    const used = open;
+    if (!used || cluster?.isAway()) throw databaseAway();
     const readOnly = !(await hasRoom());
     try {
-      return await open.db.transaction(async tx => {
+      return await used.db.transaction(async tx => {
         // Local: it ends with the transaction, so no pooled connection carries a workshop into the next request.
         await tx.execute(
           query`select set_config('role', 'fettle_app', true), set_config('app.workshop', ${workshop}, true)`,
@@ -93,6 +94,11 @@ export async function openStore(
         return await work(tx);
       });
     } catch (error) {
+      // The driver does not get over every lost connection: a pool that had one is left to finish, and replaced.
+      if (isAway(error) && open === used) {
+        open = openPool();
+        void used.pool.end({ timeout: 5 });
+      }
       throw refusalFor(error, readOnly);
     }
   }
@@ -113,7 +119,9 @@ export async function openStore(
   });
 
   return {
-    server,
+    get server() {
+      return cluster?.server ?? named;
+    },
     version,
     inWorkshop(workshop, work) {
       if (!uuid.test(workshop))

@@ -3,9 +3,8 @@ import { existsSync, readFileSync } from 'node:fs';
 import { chmod, mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { setTimeout as sleep } from 'node:timers/promises';
 import { type Cluster, type EmbeddedOptions, openEmbedded } from '../../api/db/cluster.ts';
-import { isAlive, runningPostmaster } from '../../api/db/postmaster.ts';
+import { runningPostmaster, stopPostmaster } from '../../api/db/postmaster.ts';
 
 /** Temporary data folders for tests that start PostgreSQL themselves; nothing of them stays behind. */
 export interface Folders {
@@ -47,10 +46,8 @@ export async function makeFolders(): Promise<Folders> {
     },
     async cleanUp() {
       for (const folder of used) {
-        const pid = postgresOf(folder);
-        if (pid === null) continue;
-        process.kill(pid, 'SIGQUIT');
-        while (isAlive(pid)) await sleep(20);
+        const running = runningPostmaster(dataOf(folder));
+        if (running) await stopPostmaster(running, dataOf(folder));
       }
       await rm(root, { recursive: true, force: true });
     },
