@@ -15,7 +15,7 @@ export function ModelDuty({ model }: { model: string }) {
       <Asked query={query} waiting="Fetching the model">
         {({ duty }) => (
           <div className="duty">
-            {duty.critical ? <MakersPartOnly /> : null}
+            {duty.critical ? <MakersPartOnly sameSize={false} /> : null}
             <DutyQuestion of="model" id={model} duty={duty} />
           </div>
         )}

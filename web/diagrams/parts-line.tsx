@@ -23,7 +23,7 @@ export function PartsLine({ diagram, row, open, onToggle, onKept }: PartsLinePro
     .map(([name, value]) => attributeWords(name, value))
     .join(', ');
   return (
-    <li className={open ? 'line chosen' : 'line'}>
+    <li className={open ? 'parts-line open' : 'parts-line'}>
       <button
         type="button"
         className="line-head"

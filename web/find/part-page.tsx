@@ -50,7 +50,7 @@ function Ready({ part }: { part: PartAnswer }) {
         </div>
         <div className="stack">
           <Section title="For a job">
-            {part.duty.critical ? <MakersPartOnly /> : null}
+            {part.duty.critical ? <MakersPartOnly sameSize={false} /> : null}
             <AddToJob want={{ part: part.id }} what={part.number ?? part.name} />
           </Section>
           <Section title="What hangs on it">
@@ -119,7 +119,10 @@ function WhatItIs({ part }: { part: PartAnswer }) {
 
 function Lines({ part }: { part: PartAnswer }) {
   return (
-    <Section title="Where it sits" aside={`${part.lines.length} lines`}>
+    <Section
+      title="Where it sits"
+      aside={`${part.lines.length} ${part.lines.length === 1 ? 'line' : 'lines'}`}
+    >
       <ul className="rows">
         {part.lines.map(line => (
           <li key={line.row} className="sits">

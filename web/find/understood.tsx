@@ -48,7 +48,11 @@ export function Understood({ understood, q }: { understood: Reading; q: string }
             <Chip
               key={field.field}
               label={label}
-              value={attributeWords(field.field, field.value as string | boolean)}
+              value={
+                typeof field.value === 'number'
+                  ? String(field.value)
+                  : attributeWords(field.field, field.value)
+              }
               assumed={field.how === 'assumed'}
               onChange={() => setEditing(field.field)}
               onRemove={field.how === 'stated' ? () => ask(replaceWords(q, field, '')) : undefined}

@@ -3,7 +3,7 @@ import { type FormEvent, useState } from 'react';
 import { Link } from 'wouter';
 import type { NeedAnswer } from '../../api/answers/index.ts';
 import { api } from '../api.ts';
-import { Size, sizeWords, takeApart, titleOf } from '../part/size.tsx';
+import { Size, sizeWords, takeApart, titleOf, valueWords } from '../part/size.tsx';
 import { Button, Field, Stepper } from '../ui/controls.tsx';
 import { LineMark } from '../ui/marks.tsx';
 import { Refused } from '../ui/states.tsx';
@@ -107,5 +107,5 @@ function HowMany({ what, busy, onSay }: { what: string; busy: boolean; onSay: (q
 
 function articleWords(item: string): string {
   const { category, attributes } = takeApart(item);
-  return [titleOf(category), ...attributes.map(each => each.replaceAll('-', ' '))].join(', ');
+  return [titleOf(category), ...attributes.map(valueWords)].join(', ');
 }

@@ -4,6 +4,11 @@ import { sizeWords } from '../part/size.tsx';
 import { LineMark } from '../ui/marks.tsx';
 import { Section } from '../ui/sheet.tsx';
 
+/** The jobs a question is about: where it asks how many, those that have not said. */
+function askedOf({ jobs }: OrderLineAnswer, code: string) {
+  return code === 'as-required' ? jobs.filter(job => job.qty === null) : jobs;
+}
+
 /** What only a person can answer before a line can be ordered; it stands first. */
 export function Asks({ lines }: { lines: OrderLineAnswer[] }) {
   const asks = lines.flatMap(line => line.asks.map(ask => ({ line, ask })));
@@ -19,7 +24,7 @@ export function Asks({ lines }: { lines: OrderLineAnswer[] }) {
             </p>
             <p>{ask.text}</p>
             <p className="label">
-              {line.jobs.map(job => (
+              {askedOf(line, ask.code).map(job => (
                 <Link key={job.job} href={`/jobs/${job.job}`}>
                   Answer in job {job.number}
                 </Link>

@@ -153,7 +153,7 @@ function Ready({ order, chosen }: { order: OrderAnswer; chosen: string[] }) {
         <Section
           key={group.maker ?? ''}
           title={group.maker ?? 'Any maker, by size'}
-          aside={`${group.lines.reduce((sum, line) => sum + line.total, 0)} pieces`}
+          aside={piecesWords(group.lines)}
         >
           <Pool lines={group.lines} jobs={order.jobs} />
         </Section>
@@ -161,6 +161,11 @@ function Ready({ order, chosen }: { order: OrderAnswer; chosen: string[] }) {
       <LeftOut leftOut={order.leftOut} />
     </>
   );
+}
+
+function piecesWords(lines: { total: number }[]): string {
+  const pieces = lines.reduce((sum, line) => sum + line.total, 0);
+  return `${pieces} ${pieces === 1 ? 'piece' : 'pieces'}`;
 }
 
 function listWords(numbers: number[]): string {

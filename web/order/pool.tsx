@@ -1,6 +1,6 @@
 import { Link } from 'wouter';
 import type { OrderAnswer, OrderLineAnswer } from '../../api/answers/index.ts';
-import { Size, takeApart, titleOf } from '../part/size.tsx';
+import { Size, takeApart, titleOf, valueWords } from '../part/size.tsx';
 import { LineMark, Triangle } from '../ui/marks.tsx';
 
 interface PoolProps {
@@ -11,53 +11,55 @@ interface PoolProps {
 /** Lines of an order: what, who needs how many, how many in all, and why it is there. */
 export function Pool({ lines, jobs }: PoolProps) {
   return (
-    <table className="folds pool">
-      <thead>
-        <tr>
-          <th>Item</th>
-          {jobs.map(job => (
-            <th key={job.id} className="n" title={job.owner}>
-              Job {job.number}
-            </th>
-          ))}
-          <th className="n">Order</th>
-          <th>Number</th>
-        </tr>
-      </thead>
-      <tbody>
-        {lines.map(line => (
-          <tr key={`${line.item} ${line.needs.join(' ')}`}>
-            <td className="item">
-              <Item line={line} />
-            </td>
+    <div className="pool-room">
+      <table className="folds pool">
+        <thead>
+          <tr>
+            <th>Item</th>
             {jobs.map(job => (
-              <td key={job.id} className="n of-job">
-                <span className="only-narrow">job {job.number} </span>
-                <OfJob line={line} job={job.id} />
-              </td>
+              <th key={job.id} className="n" title={job.owner}>
+                Job {job.number}
+              </th>
             ))}
-            <td className="n total">
-              <span className="only-narrow">order </span>
-              <b>{line.total}</b>
-            </td>
-            <td className="numbers">
-              {line.numbers.map(({ maker, number, part }) => (
-                <span key={`${maker} ${number}`}>
-                  <span className="label">{maker}</span>{' '}
-                  {part ? (
-                    <Link className="fig" href={`/parts/${part}`}>
-                      {number}
-                    </Link>
-                  ) : (
-                    <span className="fig">{number}</span>
-                  )}
-                </span>
-              ))}
-            </td>
+            <th className="n">Order</th>
+            <th>Number</th>
           </tr>
-        ))}
-      </tbody>
-    </table>
+        </thead>
+        <tbody>
+          {lines.map(line => (
+            <tr key={`${line.item} ${line.needs.join(' ')}`}>
+              <td className="item">
+                <Item line={line} />
+              </td>
+              {jobs.map(job => (
+                <td key={job.id} className="n of-job">
+                  <span className="only-narrow">job {job.number} </span>
+                  <OfJob line={line} job={job.id} />
+                </td>
+              ))}
+              <td className="n total">
+                <span className="only-narrow">order </span>
+                <b>{line.total}</b>
+              </td>
+              <td className="numbers">
+                {line.numbers.map(({ maker, number, part }) => (
+                  <span key={`${maker} ${number}`}>
+                    <span className="label">{maker}</span>{' '}
+                    {part ? (
+                      <Link className="fig" href={`/parts/${part}`}>
+                        {number}
+                      </Link>
+                    ) : (
+                      <span className="fig">{number}</span>
+                    )}
+                  </span>
+                ))}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
   );
 }
 
@@ -67,9 +69,7 @@ function Item({ line }: { line: OrderLineAnswer }) {
     <>
       {line.size ? <Size size={line.size} /> : <b>{line.name}</b>}
       <span className="label">
-        {line.size
-          ? [titleOf(category), ...attributes.map(each => each.replaceAll('-', ' '))].join(', ')
-          : 'no size: by its number'}
+        {line.size ? [titleOf(category), ...attributes.map(valueWords)].join(', ') : 'no size: by its number'}
       </span>
       {line.because.map(why => (
         <span key={why} className="why">

@@ -13,10 +13,16 @@ export function Caution({ title, children }: { title: string; children?: ReactNo
   );
 }
 
-/** Where agreement of sizes is no approval. */
-export function MakersPartOnly({ children }: { children?: ReactNode }) {
+interface MakersPartOnlyProps {
+  /** Says first that an equal size is no approval: where sizes are what is looked at. */
+  sameSize?: boolean;
+  children?: ReactNode;
+}
+
+/** Where someone can be hurt, and agreement of sizes is no approval. */
+export function MakersPartOnly({ sameSize = true, children }: MakersPartOnlyProps) {
   return (
-    <Caution title="Same size; not an approval: maker's part only.">
+    <Caution title={sameSize ? "Same size; not an approval: maker's part only." : "Maker's part only."}>
       {children}
       <p className="small">
         Follow the maker's instructions and the local code, and leave the work to a licensed person where one

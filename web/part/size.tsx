@@ -27,11 +27,17 @@ export function titleOf(category: string): string {
   return /^[A-Z][a-z]/.test(title) ? title.charAt(0).toLowerCase() + title.slice(1) : title;
 }
 
-/** An attribute's value in words: `two-shields` → `two shields`, `true` → its own name. */
+/** An attribute's value in words: `two-shields` → `two shields`, `true` → its own name, a hand → `left-hand`. */
 export function attributeWords(name: string, value: string | boolean): string {
   if (value === true) return name.replaceAll('-', ' ');
   if (value === false) return `not ${name}`;
-  return value.replaceAll('-', ' ');
+  if (name === 'hand') return `${value}-hand`;
+  return valueWords(value);
+}
+
+/** A value as a person writes it; a letter that names a shape keeps its hyphen: `E-clip`, `T-nut`. */
+export function valueWords(value: string): string {
+  return /^[a-z]-/.test(value) ? value.charAt(0).toUpperCase() + value.slice(1) : value.replaceAll('-', ' ');
 }
 
 /** The figures of a size, crosses light: 5 × 11 × 4. */
@@ -54,7 +60,7 @@ export function Size({ size, hero = false }: { size: string; hero?: boolean }) {
 export function sizeWords(written: string): string {
   const { category, figures, attributes } = takeApart(written);
   const article = [titleOf(category), figures.join(' × ')].filter(Boolean).join(' ');
-  return [article, ...attributes.map(each => each.replaceAll('-', ' '))].join(', ');
+  return [article, ...attributes.map(valueWords)].join(', ');
 }
 
 export const sizePath = (size: string) => `/sizes/${encodeURIComponent(size)}`;

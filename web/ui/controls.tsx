@@ -74,6 +74,7 @@ export function Choice({ label, hint, className = '', children, ...rest }: Choic
 }
 
 interface ChipProps {
+  /** Empty for what needs no name beside its value. */
   label: string;
   value: string;
   /** Dashed: we assumed it; solid: it was said. */
@@ -86,21 +87,26 @@ interface ChipProps {
 export function Chip({ label, value, assumed = false, onChange, onRemove }: ChipProps) {
   const words = (
     <>
-      <span className="label">{label}</span>
+      {label ? <span className="label">{label}</span> : null}
       <b>{value}</b>
     </>
   );
   return (
     <span className={`chip ${assumed ? 'assumed' : ''}`}>
       {onChange ? (
-        <button type="button" onClick={onChange} aria-label={`${label} ${value}: change`}>
+        <button type="button" onClick={onChange} aria-label={`${label} ${value}: change`.trim()}>
           {words}
         </button>
       ) : (
         <span className="said">{words}</span>
       )}
       {onRemove ? (
-        <button type="button" className="out" onClick={onRemove} aria-label={`Take out ${label} ${value}`}>
+        <button
+          type="button"
+          className="out"
+          onClick={onRemove}
+          aria-label={`Take out ${[label, value].filter(Boolean).join(' ')}`}
+        >
           <Cross />
         </button>
       ) : null}
