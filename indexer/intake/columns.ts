@@ -36,26 +36,37 @@ const sampleSize = 300;
 /** The layout of a table from its header cells (null where it has none) and its lines together. */
 export function findLayout(header: readonly string[] | null, lines: readonly GridLine[]): Layout {
   const sample = lines.filter(line => !line.faulted).slice(0, sampleSize);
-  const width = Math.max(header?.length ?? 0, ...sample.map(line => line.cells.length), 1);
+  const width = widthOf(header, sample);
   const titles = Array.from({ length: width }, (_, at) => header?.[at]?.trim() ?? '');
-  const groups = groupStarts(header ? titles.map(title => headerRoles(title)) : null, sample, width);
+  const groups = groupStarts(titles, header ? titles.map(title => headerRoles(title)) : null, sample, width);
   return groups.map((start, nth) =>
     findColumns(titles, sample, start, groups[nth + 1] ?? width, header !== null),
   );
 }
 
-/** Where each of the lists side by side begins: at the first header's next appearance, its neighbours following. */
-function groupStarts(roles: (Roles | null)[] | null, sample: readonly GridLine[], width: number): number[] {
+/** The cells that a column without a title must fill, as a share of the lines, to be one rather than a slip. */
+const leastFilled = 0.4;
+
+function widthOf(header: readonly string[] | null, sample: readonly GridLine[]): number {
+  const widest = sample.reduce((most, line) => Math.max(most, line.cells.length), 1);
+  if (!header) return widest;
+  let width = header.length;
+  while (width < widest && cellsOf(width, sample).length >= leastFilled * sample.length) width += 1;
+  return width;
+}
+
+/** Where each of the lists side by side begins: at the first title's next appearance. */
+function groupStarts(
+  titles: readonly string[],
+  roles: (Roles | null)[] | null,
+  sample: readonly GridLine[],
+  width: number,
+): number[] {
   if (roles) {
-    const named = roles.map(role => (role ? best(role) : null));
-    const first = named.findIndex(role => role !== null);
-    const second = named.findIndex(role => role !== null && role !== 'qty');
-    if (first < 0 || second < 0) return [0];
-    const starts = named.flatMap((role, at) => (role === named[first] ? [at] : []));
-    const descriptions = named.filter(role => role === 'description').length;
-    return starts.length > 1 && (descriptions === starts.length || descriptions === 0)
-      ? [0, ...starts.slice(1)]
-      : [0];
+    const first = titles.find(title => title !== '');
+    const starts = titles.flatMap((title, at) => (title === first ? [at] : []));
+    const descriptions = roles.filter(role => role && best(role) === 'description').length;
+    return starts.length > 1 && descriptions === starts.length ? [0, ...starts.slice(1)] : [0];
   }
   for (const groups of [4, 3, 2]) {
     if (width % groups || width / groups < 3) continue;

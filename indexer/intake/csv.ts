@@ -83,8 +83,7 @@ function addLine(grid: Grid, row: number, printed: string[]): void {
     broken ||= cleaned.broken;
     return cleaned.text.replace(/\s*[\r\n\f]+\s*/g, ' ').replaceAll('\t', ' ');
   });
-  while (cells.length > 0 && !cells.at(-1)!.trim()) cells.pop();
-  if (cells.length === 0) return;
+  if (!cells.some(cell => cell.trim())) return;
   const line: GridLine = { page: 1, place: `row ${row}`, cells };
   if (broken) line.broken = true;
   if (hidden) hiddenFault(grid, line);

@@ -1,4 +1,4 @@
-import { readReference } from './reference.ts';
+import { narrow } from './clean.ts';
 
 /** Page numbers and standing lines of a page, seven languages (common practice). */
 const pageNumber =
@@ -50,8 +50,6 @@ export function joinWrapped(before: string, text: string): string {
 export function numberOrWords(cell: string): { number: string; words: string } {
   const text = cell.trim();
   if (/^[-–—.*]+$/.test(text)) return { number: '', words: '' };
-  if (/\d/.test(text) || /^[A-Z]{4,}$/.test(text)) return { number: text, words: '' };
+  if (/\d/.test(narrow(text)) || /^[A-Z]{4,}$/.test(text)) return { number: text, words: '' };
   return { number: '', words: text };
 }
-
-export const refOf = (cell: string): string => readReference(cell)?.ref ?? cell.trim();

@@ -43,7 +43,7 @@ function cutAtHeaders(lines: readonly GridLine[]): Section[] {
     const below = lines[at + 1];
     const both = below && !below.faulted && !below.roles ? joined(line, below) : null;
     const alone = headerOf(line.cells);
-    const twoLines = both && isSecondLine(below!, alone !== null) && headerOf(both);
+    const twoLines = both && (isSecondLine(below!) || fillsUp(line, below!, both)) && headerOf(both);
     if (!alone && !twoLines) {
       sections.at(-1)!.lines.push(line);
       continue;
@@ -67,15 +67,18 @@ const joined = (upper: GridLine, lower: GridLine): string[] =>
   );
 
 /** A second header line names models, units or the rest of a title; it has no part's name or number. */
-function isSecondLine(line: GridLine, firstIsHeader: boolean): boolean {
+function isSecondLine(line: GridLine): boolean {
   const cells = filled(line);
-  if (cells.length === 0) return false;
-  if (headerOf(line.cells)) return !firstIsHeader;
-  return (
-    !line.cells[0]?.trim() &&
-    cells.every(cell => cell.length <= 12) &&
-    line.cells.slice(0, 2).every(cell => !cell.trim())
-  );
+  if (cells.length === 0 || headerOf(line.cells)) return false;
+  return cells.every(cell => cell.length <= 12) && line.cells.slice(0, 2).every(cell => !cell.trim());
+}
+
+const titled = (cells: readonly string[]): number =>
+  (headerOf(cells) ?? []).filter(roles => roles !== null).length;
+
+/** Two lines of titles of which each tells columns that the other leaves blank. */
+function fillsUp(upper: GridLine, lower: GridLine, both: string[]): boolean {
+  return headerOf(lower.cells) !== null && titled(both) > Math.max(titled(upper.cells), titled(lower.cells));
 }
 
 function readSection(lines: GridLine[], header: string[] | null, builder: RowBuilder, headed: boolean): void {

@@ -109,7 +109,7 @@ const serialWord = any(
   String.raw`n\.?\s*(?:di\s*)?(?:serie|matr(?:icola|\.))`,
   String.raw`n[úu]mero(?:\s*de\s*serie)?`,
   'serienummers?',
-  String.raw`n[°º]\.?`,
+  String.raw`n\.?[°º]\.?`,
   String.raw`nos?\.?`,
   String.raw`nr\.?`,
   String.raw`n\.`,

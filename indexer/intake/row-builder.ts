@@ -12,6 +12,7 @@ import {
 } from './line-sort.ts';
 import { readQuantity } from './quantity.ts';
 import { readReference } from './reference.ts';
+import { attachingWords } from './remark-words.ts';
 import type { Fault, Row } from './rows.ts';
 
 /** A row before it is read: what stands in it, and what is known of it from around it. */
@@ -27,6 +28,7 @@ export interface Entry {
   referenceOnly: boolean;
   /** Things a person should know of how it was taken in. */
   doubts: string[];
+  /** The reference of the part that this one fastens, '' where that has none; null for a part of its own. */
   attachingTo: string | null;
 }
 
@@ -37,6 +39,7 @@ interface Cells {
   qty: string;
   remarks: string;
   price: string;
+  unit: string;
   facts: string[];
   level: string;
   models: { model: string; text: string }[];
@@ -48,13 +51,20 @@ export class RowBuilder {
   private readonly faults: Fault[];
   private heading = '';
   private last: Entry | null = null;
+  private lastRef = '';
+  /** The reference of the part that the parts now listed fasten; null outside such a stretch of the list. */
+  private attachingTo: string | null = null;
 
   constructor(faults: Fault[]) {
     this.faults = faults;
   }
 
   skip(line: GridLine, reason: string, text = filled(line).join('  ')): void {
-    if (reason === 'heading') this.heading = text.trim();
+    if (reason === 'heading' && attachingWords.test(text)) this.attachingTo = this.lastRef;
+    else if (reason === 'heading' || isRule(text)) {
+      this.attachingTo = null;
+      if (reason === 'heading') this.heading = text.trim();
+    }
     this.entries.push(entry(line, { description: text.trim(), outcome: 'skipped', reason }));
     if (reason !== 'footer' && reason !== 'header') this.last = null;
   }
@@ -134,7 +144,7 @@ export class RowBuilder {
   /** True for the rest of a wrapped description: its place or its words say so, and a row stands right before it. */
   private goesOn(line: GridLine, cells: Cells, habits: Habits): boolean {
     const last = this.last;
-    if (!last || cells.models.length > 0 || cells.price) return false;
+    if (!last || cells.models.some(({ text }) => text) || cells.price) return false;
     if (cells.qty)
       return last.row.qtyText === '' && habits.counted && Boolean(cells.description) && habits.numbered;
     if (!cells.description) return Boolean(cells.remarks);
@@ -169,9 +179,12 @@ export class RowBuilder {
     taken.facts = cells.facts;
     taken.depth = /^\D*\d+$/.test(cells.level) ? Number(cells.level.replace(/\D/g, '')) : indent.depth;
     setQuantity(taken, cells.qty);
+    if (cells.unit && cells.qty) taken.row.qtyText += ` ${cells.unit}`;
     if (taken.row.qty === null && reference?.qty) taken.row.qty = reference.qty;
     for (const { model, text } of cells.models) addVariant(taken, model, text);
     if (line.broken) this.broken(taken, line);
+    taken.attachingTo = this.attachingTo;
+    if (this.attachingTo === null) this.lastRef = taken.row.ref;
     this.entries.push(taken);
     this.last = taken.row.outcome === 'taken' ? taken : null;
   }
@@ -193,10 +206,12 @@ export class RowBuilder {
 
 /** Why a line of a table is no part; null for a part, also one without reference, number or quantity. */
 function reasonToSkip(cells: Cells, text: string, habits: Habits): string | null {
-  if (!cells.ref && !cells.partNumber && isTotal(text)) return 'total';
-  if (!cells.description && isUnused(cells.partNumber + cells.remarks)) return 'empty';
-  if (cells.ref && !cells.partNumber && isUnused(cells.description)) return 'empty';
-  const alone = text === cells.description.trim() || (text === cells.ref && !readReference(cells.ref));
+  const numbered = /[\p{L}\d]/u.test(cells.partNumber);
+  const referred = readReference(cells.ref) !== null;
+  if (!cells.ref && !numbered && isTotal(text)) return 'total';
+  if (referred && !numbered && isUnused(cells.description) && (cells.description || isUnused(cells.remarks)))
+    return 'empty';
+  const alone = text === cells.description.trim() || (text === cells.ref && !referred);
   if (alone && (habits.numbered || !/\p{L}/u.test(text))) return isNote(text) ? 'note' : 'heading';
   return null;
 }
@@ -239,24 +254,22 @@ function cellsOf(line: GridLine, group: readonly Column[]): Cells {
     qty: '',
     remarks: '',
     price: '',
+    unit: '',
     facts: [],
     level: '',
     models: [],
   };
   const more: string[] = [];
-  let unit = '';
   for (const { at, role, model } of group) {
     const printed = line.cells[at] ?? '';
     const text = printed.replace(/\s+/g, ' ').trim();
-    if (!text) continue;
     if (role === 'model') cells.models.push({ model: model!, text });
-    else if (role === 'size' || role === 'material') cells.facts.push(text);
-    else if (role === 'unit') unit = text;
+    if (!text || role === 'model') continue;
+    if (role === 'size' || role === 'material') cells.facts.push(text);
     else if (role === 'other') more.push(text);
     else if (role === 'description') cells.description = printed.trimEnd().replace(/(?<=\S)\s+/g, ' ');
     else cells[role] = text;
   }
-  if (unit && cells.qty) cells.qty += ` ${unit}`;
   cells.remarks = [cells.remarks, ...cells.facts, ...more].filter(Boolean).join('; ');
   return cells;
 }
