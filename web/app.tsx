@@ -85,6 +85,7 @@ export function App() {
           </Route>
           <Route>
             <Sheet title="No such sheet">
+              <h1 className="only-heard">No such sheet</h1>
               <Empty title="There is no sheet at this address.">
                 <p>The places stand along the edge of the page.</p>
               </Empty>

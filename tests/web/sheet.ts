@@ -59,9 +59,9 @@ export async function expectSound(page: Page): Promise<void> {
   const found = results.violations.map(
     ({ id, help, nodes }) => `${id}: ${help} (${nodes.map(node => node.html.slice(0, 120)).join(' | ')})`,
   );
-  expect(found, `axe-core at ${page.url()}`).toEqual([]);
+  expect(found.join('\n'), `axe-core at ${page.url()}`).toBe('');
   expect(await overhang(page), `wider than the window at ${page.url()}`).toBeLessThanOrEqual(0);
-  expect(await smallControls(page), `controls under 44 px at ${page.url()}`).toEqual([]);
+  expect((await smallControls(page)).join('\n'), `controls under 44 px at ${page.url()}`).toBe('');
 }
 
 /** Pixels by which the page is wider than its window. */

@@ -87,15 +87,15 @@ interface ChipProps {
 export function Chip({ label, value, assumed = false, onChange, onRemove }: ChipProps) {
   const words = (
     <>
-      {label ? <span className="label">{label}</span> : null}
-      <b>{value}</b>
+      {label ? <span className="label">{label}</span> : null} <b>{value}</b>
     </>
   );
   return (
     <span className={`chip ${assumed ? 'assumed' : ''}`}>
       {onChange ? (
-        <button type="button" onClick={onChange} aria-label={`${label} ${value}: change`.trim()}>
+        <button type="button" onClick={onChange}>
           {words}
+          <span className="only-heard"> (change)</span>
         </button>
       ) : (
         <span className="said">{words}</span>

@@ -34,7 +34,6 @@ export function Sheet({ title, cells = [], children }: SheetProps) {
 
 function TitleBlock({ title, cells }: { title: string; cells: TitleCell[] }) {
   const [shown, setShown] = useState(theme);
-  const other = shown === 'dark' ? 'light' : 'dark';
   return (
     <section className="title-block" aria-label="Title block">
       <div>
@@ -52,7 +51,7 @@ function TitleBlock({ title, cells }: { title: string; cells: TitleCell[] }) {
         <button
           type="button"
           className="text-button"
-          aria-label={`Sheet: ${shown}. Turn it ${other}`}
+          aria-label={`light / dark: the sheet is ${shown}`}
           onClick={() => {
             turnOver();
             setShown(theme());
