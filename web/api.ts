@@ -1,34 +1,17 @@
+import { type ClientResponse, hc } from 'hono/client';
 import type {
-  Bench,
-  Benches,
-  DiagramAnswer,
-  DiagramRow,
-  DiagramRowsAnswer,
-  Diagrams,
-  DutyAnswer,
   DutyRequest,
-  Found,
-  Interchange,
   JobChange,
-  JobPage,
-  Jobs,
-  Makers,
-  ModelAnswer,
-  Models,
-  NeedAnswer,
   NeedChange,
   NewBench,
   NewCorrection,
   NewDiagramText,
   NewJob,
   NewNeed,
-  OrderAnswer,
-  PartAnswer,
   Paste,
-  Pasted,
-  SizeAnswer,
-  Uploaded,
 } from '../api/answers/index.ts';
+import type { AppType } from '../api/app.ts';
+import type { Duty } from '../indexer/index.ts';
 import { Problem } from './problem.ts';
 import { randomId } from './random.ts';
 
@@ -39,82 +22,94 @@ export function showBench(id: string | null): void {
   shown = id;
 }
 
-type Method = 'GET' | 'POST' | 'PUT' | 'PATCH' | 'DELETE';
-
-/** Asks the service; what it refuses is thrown as a {@link Problem}. */
-async function ask<T>(method: Method, path: string, body?: unknown): Promise<T> {
-  const headers = new Headers({ Accept: 'application/json' });
+/** Asks with the bench named. A POST carries a key of its own, so that it may be tried again without being done twice. */
+async function send(input: RequestInfo | URL, init: RequestInit = {}): Promise<Response> {
+  const headers = new Headers(init.headers);
   if (shown) headers.set('Workshop', shown);
-  if (method === 'POST') headers.set('Idempotency-Key', randomId());
-  const form = body instanceof FormData;
-  if (body !== undefined && !form) headers.set('Content-Type', 'application/json');
-  const response = await fetch(path, {
-    method,
-    headers,
-    body: body === undefined ? null : form ? body : JSON.stringify(body),
-  });
-  if (!response.ok) throw await Problem.of(response);
-  return (await response.json()) as T;
+  if (init.method !== 'POST') return fetch(input, { ...init, headers });
+  headers.set('Idempotency-Key', randomId());
+  try {
+    return await fetch(input, { ...init, headers });
+  } catch {
+    return fetch(input, { ...init, headers });
+  }
 }
 
-const at = encodeURIComponent;
+const { api: service } = hc<AppType>('/', { fetch: send });
+
+/** The answer itself; what the service refuses is thrown as a {@link Problem}. */
+async function of<Answer>(asked: Promise<ClientResponse<Answer>>): Promise<Answer> {
+  const response = await asked;
+  if (!response.ok) throw await Problem.of(response as unknown as Response);
+  return (await response.json()) as Answer;
+}
+
+const { benches, diagrams, jobs, models, needs, parts } = service;
+
+/** A document to be taken in, and whose it is. */
+export interface NewFile {
+  file: File;
+  maker: string;
+  model: string;
+  duty: Duty;
+}
 
 /** What the page asks of the service, one line a question. */
 export const api = {
-  benches: () => ask<Benches>('GET', '/api/benches'),
-  newBench: (body: NewBench) => ask<Bench>('POST', '/api/benches', body),
-  openBench: (bench: string) => ask<Bench>('POST', `/api/benches/${bench}/open`),
+  benches: () => of(benches.$get()),
+  newBench: (json: NewBench) => of(benches.$post({ json })),
+  openBench: (bench: string) => of(benches[':bench'].open.$post({ param: { bench } })),
 
-  read: (body: Paste) => ask<Pasted>('POST', '/api/read', body),
-  find: (q: string) => ask<Found>('GET', `/api/find?q=${at(q)}`),
-  size: (size: string) => ask<SizeAnswer>('GET', `/api/sizes/${at(size)}`),
-  part: (part: string) => ask<PartAnswer>('GET', `/api/parts/${part}`),
-  interchange: (part: string) => ask<Interchange>('GET', `/api/parts/${part}/interchange`),
+  read: (json: Paste) => of(service.read.$post({ json })),
+  find: (q: string) => of(service.find.$get({ query: { q } })),
+  size: (size: string) => of(service.sizes[':size'].$get({ param: { size: encodeURIComponent(size) } })),
+  part: (part: string) => of(parts[':part'].$get({ param: { part } })),
+  interchange: (part: string) => of(parts[':part'].interchange.$get({ param: { part } })),
+  partDuty: (part: string, json: DutyRequest) => of(parts[':part'].duty.$put({ param: { part }, json })),
 
-  makers: () => ask<Makers>('GET', '/api/makers'),
-  models: () => ask<Models>('GET', '/api/models'),
-  model: (model: string) => ask<ModelAnswer>('GET', `/api/models/${model}`),
-  modelDuty: (model: string, body: DutyRequest) => ask<DutyAnswer>('PUT', `/api/models/${model}/duty`, body),
-  partDuty: (part: string, body: DutyRequest) => ask<DutyAnswer>('PUT', `/api/parts/${part}/duty`, body),
+  models: () => of(models.$get()),
+  model: (model: string) => of(models[':model'].$get({ param: { model } })),
+  modelDuty: (model: string, json: DutyRequest) => of(models[':model'].duty.$put({ param: { model }, json })),
 
-  diagrams: () => ask<Diagrams>('GET', '/api/diagrams'),
-  diagram: (diagram: string) => ask<DiagramAnswer>('GET', `/api/diagrams/${diagram}`),
-  keepText: (body: NewDiagramText) => ask<Uploaded>('POST', '/api/diagrams/text', body),
-  keepFile: (form: FormData) => ask<Uploaded>('POST', '/api/diagrams', form),
+  diagrams: () => of(diagrams.$get()),
+  keepText: (json: NewDiagramText) => of(diagrams.text.$post({ json })),
+  keepFile: (form: NewFile) => of(diagrams.$post({ form })),
   rows: (diagram: string, offset: number) =>
-    ask<DiagramRowsAnswer>('GET', `/api/diagrams/${diagram}/rows?first=doubtful&offset=${offset}&limit=200`),
-  readAgain: (diagram: string) => ask<DiagramAnswer>('POST', `/api/diagrams/${diagram}/read-again`),
-  correct: (diagram: string, row: string, body: NewCorrection) =>
-    ask<DiagramRow>('POST', `/api/diagrams/${diagram}/rows/${row}/correction`, body),
+    of(
+      diagrams[':diagram'].rows.$get({
+        param: { diagram },
+        query: { first: 'doubtful', offset: String(offset), limit: '200' },
+      }),
+    ),
+  readAgain: (diagram: string) => of(diagrams[':diagram']['read-again'].$post({ param: { diagram } })),
+  correct: (diagram: string, row: string, json: NewCorrection) =>
+    of(diagrams[':diagram'].rows[':row'].correction.$post({ param: { diagram, row }, json })),
   takeBack: (diagram: string, row: string) =>
-    ask<DiagramRow>('DELETE', `/api/diagrams/${diagram}/rows/${row}/correction`),
+    of(diagrams[':diagram'].rows[':row'].correction.$delete({ param: { diagram, row } })),
 
-  jobs: (state: 'open' | 'closed' | 'all') => ask<Jobs>('GET', `/api/jobs?state=${state}`),
-  job: (job: string) => ask<JobPage>('GET', `/api/jobs/${job}`),
-  newJob: (body: NewJob) => ask<JobPage>('POST', '/api/jobs', body),
-  changeJob: (job: string, body: JobChange) => ask<JobPage>('PATCH', `/api/jobs/${job}`, body),
-  addNeed: (job: string, body: NewNeed) => ask<NeedAnswer>('POST', `/api/jobs/${job}/needs`, body),
-  changeNeed: (need: string, body: NeedChange) => ask<NeedAnswer>('PATCH', `/api/needs/${need}`, body),
-  removeNeed: (need: string) => ask<NeedAnswer>('DELETE', `/api/needs/${need}`),
+  jobs: (state: 'open' | 'closed' | 'all') => of(jobs.$get({ query: { state } })),
+  job: (job: string) => of(jobs[':job'].$get({ param: { job } })),
+  newJob: (json: NewJob) => of(jobs.$post({ json })),
+  changeJob: (job: string, json: JobChange) => of(jobs[':job'].$patch({ param: { job }, json })),
+  addNeed: (job: string, json: NewNeed) => of(jobs[':job'].needs.$post({ param: { job }, json })),
+  changeNeed: (need: string, json: NeedChange) => of(needs[':need'].$patch({ param: { need }, json })),
+  removeNeed: (need: string) => of(needs[':need'].$delete({ param: { need } })),
 
-  order: (jobs: string[]) => ask<OrderAnswer>('GET', `/api/order?jobs=${jobs.join(',')}`),
+  order: (chosen: string[]) => of(service.order.$get({ query: { jobs: chosen.join(',') } })),
 };
 
-/** The order as a file for a spreadsheet; fetched, since a plain link could not name the bench. */
-export async function orderFile(jobs: string[]): Promise<Blob> {
-  const response = await fetch(`/api/order.csv?jobs=${jobs.join(',')}`, {
-    headers: shown ? { Workshop: shown } : {},
-  });
+/** What is fetched as it is, and no JSON. */
+async function fetchWhole(path: string, init: RequestInit = {}): Promise<Response> {
+  const response = await send(path, init);
   if (!response.ok) throw await Problem.of(response);
-  return response.blob();
+  return response;
 }
 
+/** The order as a file for a spreadsheet; fetched, since a plain link could not name the bench. */
+export const orderFile = async (chosen: string[]): Promise<Blob> =>
+  (await fetchWhole(`/api/order.csv?jobs=${chosen.join(',')}`)).blob();
+
 /** The stream that tells how far the reading of a diagram has come. */
-export async function follow(diagram: string, signal: AbortSignal): Promise<ReadableStream<Uint8Array>> {
-  const response = await fetch(`/api/diagrams/${diagram}/progress`, {
-    headers: { Accept: 'text/event-stream', ...(shown ? { Workshop: shown } : {}) },
-    signal,
-  });
-  if (!response.ok || !response.body) throw await Problem.of(response);
-  return response.body;
-}
+export const follow = async (diagram: string, signal: AbortSignal): Promise<ReadableStream<Uint8Array>> =>
+  (await fetchWhole(`/api/diagrams/${diagram}/progress`, { signal, headers: { Accept: 'text/event-stream' } }))
+    .body!;

@@ -181,10 +181,5 @@ export function Upload() {
 function keep({ content, name, maker, model, duty }: Waiting): Promise<Uploaded> {
   if (typeof content === 'string')
     return api.keepText({ maker: maker.trim(), model: model.trim(), duty, name, text: content });
-  const form = new FormData();
-  form.set('maker', maker.trim());
-  form.set('model', model.trim());
-  form.set('duty', duty);
-  form.set('file', content, name);
-  return api.keepFile(form);
+  return api.keepFile({ file: content, maker: maker.trim(), model: model.trim(), duty });
 }
