@@ -11,9 +11,9 @@ export const ask = z
       'superseded-on-condition',
       'superseded-in-a-loop',
       'no-assembly-known',
+      'more-than-the-assembly-holds',
       'open-attributes',
       'disagreement',
-      'duty-not-stated',
     ]),
     text: z.string(),
     /** The needs it is about. */

@@ -96,7 +96,7 @@ async function settleRow(tx: Tx, subject: Subject, said: Corrected | null): Prom
       insert into evidence (workshop, part, kind, category, size, item, dims, attrs, certainty, diagram, row_key, detail)
       values (this_workshop(), ${partId}::uuid, ${says.kind}, ${says.category}, ${says.size}, ${says.item},
               ${storableJson(says.dims)}::jsonb, ${storableJson(says.attrs)}::jsonb, ${says.certainty},
-              ${line.diagram}::uuid, ${line.key}, ${line.description})`);
+              ${line.diagram}::uuid, ${line.key}, ${read?.text ?? line.description})`);
   await settleParts(tx);
   await dropUnreferredParts(tx);
 }

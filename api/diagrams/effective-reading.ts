@@ -8,6 +8,8 @@ import {
   writeItem,
   writeSize,
 } from '../../indexer/index.ts';
+import { coarsePitch } from '../../indexer/standards/iso-261.ts';
+import { mm, toMm } from '../../indexer/units/length.ts';
 import type { EvidenceKind } from '../db/schema/index.ts';
 
 /** What counts as a row's meaning: the person's word where there is one, else the reading. */
@@ -32,7 +34,7 @@ export function ofCorrection({ category, dims, attrs }: Corrected): Effective {
   const named = (categories as ReadonlyMap<string, unknown>).has(category)
     ? (category as CategoryName)
     : null;
-  const implied = named ? impliedBy(named, dims) : {};
+  const implied = impliedBy(dims);
   return {
     kind: 'corrected',
     category,
@@ -70,7 +72,9 @@ function isDesignation({ dims, spans }: Reading): boolean {
   return false;
 }
 
-/** What a standard adds to the dimensions a person gave, such as the coarse pitch of a thread. */
-function impliedBy(category: CategoryName, dims: Dims): Dims {
-  return categories.get(category)?.implied?.(dims) ?? {};
+/** What a standard adds to the dimensions a person gave: the coarse pitch of a metric thread (ISO 261). */
+function impliedBy({ thread, pitch }: Dims): Dims {
+  const metric = typeof thread === 'string' ? /^M(\d+(?:\.\d+)?)$/.exec(thread) : null;
+  const coarse = metric && pitch === undefined ? coarsePitch(mm(Number(metric[1]))) : undefined;
+  return coarse === undefined ? {} : { pitch: toMm(coarse) };
 }

@@ -36,6 +36,10 @@ export function linkRows(rows: KeyedRow[], relations: Relation[]): Links {
   for (const row of rows)
     if (row.outcome === 'taken' && row.ref !== '') byRef.set(row.ref, [...(byRef.get(row.ref) ?? []), row]);
   const named = (ref: string | undefined) => (ref === undefined ? [] : (byRef.get(ref) ?? []));
+  const ofNumber = new Map<string, KeyedRow[]>();
+  for (const row of rows)
+    if (row.outcome === 'taken' && row.partNumber !== '')
+      ofNumber.set(row.partNumber, [...(ofNumber.get(row.partNumber) ?? []), row]);
 
   const pairs = new Map<string, { parent: string; child: string }>();
   const holds = (parent: KeyedRow, child: KeyedRow) => {
@@ -52,7 +56,8 @@ export function linkRows(rows: KeyedRow[], relations: Relation[]): Links {
   const turns = new Map<string, number>();
   for (const relation of relations) {
     const { kind, ref, from = null, to = null } = relation;
-    const all = named(ref);
+    // A list without reference numbers speaks of its lines by their part numbers.
+    const all = ref === '' ? (ofNumber.get(relation.of ?? '') ?? []) : named(ref);
     if (kind === 'includes') {
       const parent = all.at(0);
       if (parent)

@@ -120,7 +120,8 @@ const readingColumns = [
 ] as const;
 
 function* readingsOf(lines: Line[]) {
-  for (const line of lines) if (line.reading) yield { ...line.reading, row: line.id, text: line.description };
+  for (const line of lines)
+    if (line.reading) yield { ...line.reading, row: line.id, text: line.text ?? line.description };
 }
 
 const evidenceColumns = [
@@ -145,6 +146,6 @@ function* evidenceOf(subject: Subject, lines: Line[], parts: Map<string, string>
         part: parts.get(line.key)!,
         diagram: subject.id,
         rowKey: line.key,
-        detail: line.description,
+        detail: line.text ?? line.description,
       };
 }

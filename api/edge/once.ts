@@ -5,6 +5,7 @@ import { idempotency } from '../db/schema/index.ts';
 import type { Tx } from '../db/store.ts';
 import { thisWorkshop } from '../db/this-workshop.ts';
 import { refuse } from '../refusal.ts';
+import type { Service } from '../service.ts';
 import type { AppEnv } from './bench.ts';
 
 /** The key under which a client may repeat a POST without doing it twice. */
@@ -59,4 +60,16 @@ async function kept<Answer>(tx: Tx, key: string, request: string): Promise<Answe
     message: 'This key was used before, for something else.',
     remedy: 'Use a new key for a new deed.',
   });
+}
+
+/** What a writing POST does, once for its key, in one transaction on the request's bench. `asked` is what it was asked. */
+export function doOnce<Answer>(
+  service: Service,
+  c: Context<AppEnv>,
+  asked: unknown,
+  work: (tx: Tx) => Promise<Answer>,
+): Promise<Answer> {
+  const key = idempotencyKey(c);
+  const request = fingerprint(c, asked);
+  return service.store.inWorkshop(c.get('workshop'), tx => once(tx, key, request, () => work(tx)));
 }

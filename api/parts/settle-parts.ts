@@ -31,6 +31,7 @@ async function settleSizes(tx: Tx): Promise<void> {
   await tx.execute(sql`
     with said as (
       select evidence.*, touched.id as touched, coalesce(reading.review, false) as doubted,
+             coalesce(row.description, evidence.detail) as name,
              bool_or(evidence.kind = 'corrected') over (partition by evidence.part) as person_spoke
       from touched
       join evidence on evidence.part = touched.id
@@ -56,7 +57,7 @@ async function settleSizes(tx: Tx): Promise<void> {
       group by part
     )
     update part
-    set name = best.detail, category = best.category, size = best.size, item = best.item, dims = best.dims,
+    set name = best.name, category = best.category, size = best.size, item = best.item, dims = best.dims,
         attrs = best.attrs, certainty = best.certainty,
         review = sizes.differ or coalesce(stated.differ, false) or (best.doubted and not best.person_spoke)
     from best

@@ -11,7 +11,8 @@ export type ReadDocument = (
   about: {
     name: string;
     mediaType?: string;
-    onProgress?: (done: number, total: number | null) => void;
+    onProgress?: (rowsDone: number, rowsTotal: number) => void;
+    signal?: AbortSignal;
   },
 ) => Promise<DocumentRows>;
 
@@ -23,9 +24,13 @@ const mostAttempts = 3;
 
 /**
  * Claims the document that has waited longest, reads it and stores what it says. Answers whether there was one. What
- * can't be read is refused for good, with the remedy; what fails on our side waits for the next try.
+ * can't be read is refused for good, with the remedy; what fails on our side, or is ended by `signal`, waits again.
  */
-export async function readWaiting(store: Store, readDocument: ReadDocument): Promise<boolean> {
+export async function readWaiting(
+  store: Store,
+  readDocument: ReadDocument,
+  signal?: AbortSignal,
+): Promise<boolean> {
   const claim = await store.claimDiagram(leaseSeconds);
   if (!claim) return false;
   const document = await load(store, claim);
@@ -37,7 +42,12 @@ export async function readWaiting(store: Store, readDocument: ReadDocument): Pro
   const beat = heartbeat(store, claim);
   try {
     const { bytes, name, mediaType } = document;
-    const read = await readDocument(bytes, { name, mediaType, onProgress: beat.progress });
+    const read = await readDocument(bytes, {
+      name,
+      mediaType,
+      onProgress: beat.progress,
+      ...(signal && { signal }),
+    });
     await storeReading(store, claim, read);
   } catch (error) {
     if (!(error instanceof Refusal) || error.status >= 500) {
@@ -103,7 +113,7 @@ function heartbeat(store: Store, claim: Claim) {
   };
   const timer = setInterval(say, (leaseSeconds * 1000) / 6);
   return {
-    progress(done: number, total: number | null) {
+    progress(done: number, total: number) {
       seen = { done, total };
       if (Date.now() - said > 250) say();
     },

@@ -5,7 +5,7 @@ import { type ReadDocument, readWaiting } from './read-waiting.ts';
 export interface Worker {
   /** A document waits: look now. */
   wake(): void;
-  /** Finishes the document at hand and ends. */
+  /** Lets the document at hand wait for the next start, and ends. */
   stop(): Promise<void>;
 }
 
@@ -20,12 +20,14 @@ interface Options {
 /** Reads waiting documents one after another until it is stopped. */
 export function startWorker({ store, readDocument, log, rest = 2000 }: Options): Worker {
   let stopping = false;
+  const ending = new AbortController();
   let alarm = new AbortController();
 
   const running = (async () => {
     while (!stopping) {
       const signal = alarm.signal;
-      const worked = await readWaiting(store, readDocument).catch((error: Error) => {
+      const worked = await readWaiting(store, readDocument, ending.signal).catch((error: Error) => {
+        if (stopping) return false;
         log({ level: 'error', what: 'reading a document', name: error.name, message: rootOf(error).message });
         return false;
       });
@@ -38,6 +40,7 @@ export function startWorker({ store, readDocument, log, rest = 2000 }: Options):
     wake: () => alarm.abort(),
     async stop() {
       stopping = true;
+      ending.abort(new Error('The program is closing.'));
       alarm.abort();
       await running;
     },

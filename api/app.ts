@@ -1,0 +1,51 @@
+import { except } from 'hono/combine';
+import { ofBench } from './edge/bench.ts';
+import { boundedBody, onlyOurs, safeHeaders } from './edge/guard.ts';
+import { documentOf } from './edge/openapi.ts';
+import { pageOf } from './edge/page.ts';
+import { nothingHere, problemsOf } from './edge/problems.ts';
+import { identify } from './edge/request-id.ts';
+import { benchRoutes } from './routes/benches.ts';
+import { correctionRoutes } from './routes/corrections.ts';
+import { diagramRoutes } from './routes/diagrams.ts';
+import { documentRoutes } from './routes/documents.ts';
+import { findingRoutes } from './routes/finding.ts';
+import { healthRoutes } from './routes/health.ts';
+import { jobRoutes } from './routes/jobs.ts';
+import { modelRoutes } from './routes/models.ts';
+import { orderRoutes } from './routes/order.ts';
+import { partRoutes } from './routes/parts.ts';
+import { readRoutes } from './routes/read.ts';
+import type { Service } from './service.ts';
+import { router } from './valid.ts';
+
+/** Addresses that are about no bench, or name it themselves. */
+const benchless = ['/api/health', '/api/benches', '/api/benches/*', '/api/read', '/api/openapi.json'];
+
+/** Every route under one roof. What a request passes on its way in stands first, in order. */
+export function createApp(service: Service) {
+  const app = router();
+  app.onError(problemsOf(service));
+  app.use(identify, safeHeaders, onlyOurs(service.ports), boundedBody);
+  app.use('/api/*', except(benchless, ofBench(service)));
+  const routes = app
+    .route('/', healthRoutes(service))
+    .route('/', benchRoutes(service))
+    .route('/', readRoutes(service))
+    .route('/', findingRoutes(service))
+    .route('/', modelRoutes(service))
+    .route('/', partRoutes(service))
+    .route('/', diagramRoutes(service))
+    .route('/', documentRoutes(service))
+    .route('/', correctionRoutes(service))
+    .route('/', jobRoutes(service))
+    .route('/', orderRoutes(service));
+  app.get('/api/openapi.json', c => c.json(documentOf(routes)));
+  app.all('/api/*', nothingHere);
+  if (service.pageFolder !== null) app.route('/', pageOf(service.pageFolder));
+  app.notFound(nothingHere);
+  return routes;
+}
+
+/** The service as its clients see it: `hc<AppType>` knows every path, request and answer. */
+export type AppType = ReturnType<typeof createApp>;

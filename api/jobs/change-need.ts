@@ -1,0 +1,19 @@
+import { eq } from 'drizzle-orm';
+import type { NeedAnswer, NeedChange } from '../answers/index.ts';
+import { need } from '../db/schema/index.ts';
+import type { Tx } from '../db/store.ts';
+import { needById } from './job-page.ts';
+
+/** Changes how many are wanted, or the note beside. */
+export async function changeNeed(tx: Tx, id: string, change: NeedChange): Promise<NeedAnswer> {
+  await needById(tx, id);
+  if (Object.keys(change).length > 0) await tx.update(need).set(change).where(eq(need.id, id));
+  return needById(tx, id);
+}
+
+/** Takes a need off its job, and answers what was there, so that it can be put back. */
+export async function removeNeed(tx: Tx, id: string): Promise<NeedAnswer> {
+  const removed = await needById(tx, id);
+  await tx.delete(need).where(eq(need.id, id));
+  return removed;
+}

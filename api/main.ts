@@ -1,0 +1,148 @@
+import { randomBytes } from 'node:crypto';
+import { once } from 'node:events';
+import { existsSync } from 'node:fs';
+import type { Server } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { fileURLToPath } from 'node:url';
+import { createAdaptorServer } from '@hono/node-server';
+import { createApp } from './app.ts';
+import { type Cluster, openEmbedded } from './db/cluster.ts';
+import { openStore, type Store } from './db/store.ts';
+import { refuse } from './refusal.ts';
+import { postgresEngine } from './search/postgres.ts';
+import type { Service } from './service.ts';
+import { announceServing, withdrawServing } from './work/announce.ts';
+import { readInChild } from './work/spawn-reader.ts';
+import { startWorker } from './work/worker.ts';
+
+export interface ServeOptions {
+  /** The data folder: the embedded database, and where it is said that this process serves. */
+  folder: string;
+  /** A PostgreSQL to use in place of the embedded one. */
+  databaseUrl?: string | undefined;
+  /** 0 takes any free one. */
+  port: number;
+  /** A line for the person who started the program. */
+  say(line: string): void;
+  /** Further ports that the page is reached at, such as that of a page being developed. */
+  alsoAt?: number[];
+  /** Done once the store is open, before anything is served: the demo bench is put in here. */
+  prepare?(store: Store): Promise<void>;
+  log?(entry: Record<string, unknown>): void;
+}
+
+export interface Serving {
+  address: string;
+  store: Store;
+  /** Ends the serving in order; what was acknowledged is kept. */
+  stop(): Promise<void>;
+  /** The exit code, once it has ended: by `stop`, Ctrl-C, SIGTERM, or because another process has the folder. */
+  stopped: Promise<number>;
+}
+
+/** Opens the store, starts reading waiting documents and serves page and API on 127.0.0.1, until told to stop. */
+export async function serve(options: ServeOptions): Promise<Serving> {
+  const { say, log = entry => console.error(JSON.stringify(entry)) } = options;
+  let resolveStopped: (code: number) => void;
+  let rejectStopped: (reason: unknown) => void;
+  const stopped = new Promise<number>((resolve, reject) => {
+    resolveStopped = resolve;
+    rejectStopped = reject;
+  });
+  const cluster = options.databaseUrl
+    ? null
+    : await openEmbedded(options.folder, {
+        port: options.port,
+        say,
+        onTaken: reason => void finish(1, reason),
+      });
+  const opened: { close(): Promise<unknown> }[] = cluster ? [cluster] : [];
+  const closeAll = async () => {
+    for (let one = opened.pop(); one; one = opened.pop()) await one.close();
+  };
+
+  let finishing: Promise<void> | undefined;
+  const finish = (code: number, reason?: unknown) => {
+    if (reason)
+      log({ level: 'error', what: 'serving ends', message: String((reason as Error).message ?? reason) });
+    finishing ??= closeAll().then(() => resolveStopped(code), rejectStopped);
+    return finishing;
+  };
+
+  try {
+    const store = await openStore(options.databaseUrl ?? (cluster as Cluster));
+    opened.push(store);
+    await options.prepare?.(store);
+    const ports = [...(options.alsoAt ?? [])];
+    const worker = startWorker({ store, readDocument: readInChild, log });
+    opened.push({ close: worker.stop });
+    const service: Service = {
+      store,
+      engine: postgresEngine,
+      readDocument: readInChild,
+      wake: worker.wake,
+      log,
+      ports,
+      pageFolder: pageFolder(),
+    };
+    const server = createAdaptorServer({ fetch: createApp(service).fetch }) as Server;
+    const port = await listen(server, options.port);
+    ports.push(port);
+    opened.push({ close: () => closeServer(server) });
+    await cluster?.announce(port);
+    const address = `http://127.0.0.1:${port}`;
+    await announceServing(options.folder, {
+      pid: process.pid,
+      address,
+      key: randomBytes(32).toString('base64url'),
+    });
+    opened.push({ close: () => withdrawServing(options.folder) });
+    const release = onSignals(() => void finish(0));
+    opened.push({ close: async () => release() });
+    say(`Fettlebench serves ${address}`);
+    return { address, store, stop: () => finish(0), stopped };
+  } catch (error) {
+    await closeAll();
+    throw error;
+  }
+}
+
+/** The built page beside the program or, run from source, in the build's folder; null where it is not built. */
+function pageFolder(): string | null {
+  const here = import.meta.url;
+  const folder = fileURLToPath(new URL(here.endsWith('.ts') ? '../dist/web' : './web', here));
+  return existsSync(folder) ? folder : null;
+}
+
+async function listen(server: Server, port: number): Promise<number> {
+  server.listen(port, '127.0.0.1');
+  try {
+    await once(server, 'listening');
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code !== 'EADDRINUSE') throw error;
+    throw refuse('port-in-use', {
+      place: `port ${port}`,
+      message: 'Another program listens there already.',
+      remedy: `Stop it, or choose another port: PORT=${port + 1} npm start.`,
+    });
+  }
+  return (server.address() as AddressInfo).port;
+}
+
+/** Lets running requests end for a moment, then cuts what is left, such as streams of progress. */
+async function closeServer(server: Server): Promise<void> {
+  const closed = once(server, 'close');
+  server.close();
+  server.closeIdleConnections();
+  const cut = setTimeout(() => server.closeAllConnections(), 1500);
+  await closed;
+  clearTimeout(cut);
+}
+
+function onSignals(stop: () => void): () => void {
+  const signals = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
+  for (const signal of signals) process.once(signal, stop);
+  return () => {
+    for (const signal of signals) process.off(signal, stop);
+  };
+}

@@ -1,0 +1,163 @@
+import { and, inArray, isNull, sql } from 'drizzle-orm';
+import type { Attrs, Dims } from '../../indexer/index.ts';
+import { type CategoryName, openOf, parseSize, read } from '../../indexer/index.ts';
+import { job, part } from '../db/schema/index.ts';
+import type { Tx } from '../db/store.ts';
+import { lineDuties } from '../duty/line-duty.ts';
+import { successorsOf } from '../parts/supersession-of.ts';
+import { notFound } from '../refusal.ts';
+import type { Pool, PoolJob, PoolLine, PoolPart } from './order-list.ts';
+
+/** Everything that pooling these jobs looks at, in plain data. Without ids: every open job. */
+export async function gatherPool(tx: Tx, jobIds: string[] | null): Promise<Pool> {
+  const jobs = await poolJobs(tx, jobIds);
+  const ids = jobs.map(one => one.id);
+  const needs = ids.length === 0 ? [] : await poolNeedsOf(tx, ids);
+  const lines = await poolLines(tx, [...new Set(needs.flatMap(one => one.list ?? []))]);
+  const wanted = new Set<string>();
+  for (const one of needs) {
+    if (one.part) wanted.add(one.part);
+    const line = one.line === null ? undefined : lines.get(one.line);
+    for (const id of line ? [line.id, ...line.sameRef, ...upwards(line, lines)] : []) {
+      const named = lines.get(id)?.part;
+      if (named) wanted.add(named);
+    }
+  }
+  const successors = await successorsOf(tx, wanted);
+  for (const one of [...successors.values()].flat()) if (one.part) wanted.add(one.part);
+  return { jobs, needs, lines, parts: await poolParts(tx, [...wanted], lines), successors };
+}
+
+async function poolJobs(tx: Tx, ids: string[] | null): Promise<PoolJob[]> {
+  const which = ids === null ? isNull(job.closedAt) : inArray(job.id, ids);
+  const rows =
+    ids?.length === 0
+      ? []
+      : await tx
+          .select({ id: job.id, number: job.number, owner: job.owner, serial: job.serial })
+          .from(job)
+          .where(and(which))
+          .orderBy(job.number);
+  const missing = ids?.find(id => !rows.some(row => row.id === id));
+  if (missing) throw notFound('job', missing);
+  return rows;
+}
+
+/** Needs with their line: the one they were picked from, else the only one of the part on the job's model. */
+async function poolNeedsOf(tx: Tx, jobs: string[]) {
+  const rows = await tx.execute<{
+    id: string;
+    job: string;
+    qty: number | null;
+    part: string | null;
+    item: string | null;
+    list: string | null;
+    line: string | null;
+  }>(sql`
+    select need.id, need.job, need.qty, need.part, need.item, coalesce(picked.diagram, only.diagram) as list,
+           coalesce(picked.id, only.id) as line
+    from need
+    join job on job.id = need.job
+    left join row as picked on picked.diagram = need.diagram and picked.key = need.row_key
+    left join lateral (
+      select min(row.id::text)::uuid as id, min(row.diagram::text)::uuid as diagram
+      from row join diagram on diagram.id = row.diagram
+      where row.part = need.part and diagram.model = job.model
+      having count(*) = 1
+    ) as only on picked.id is null
+    where need.job in ${jobs}
+    order by need.created_at, need.id`);
+  return rows.map(({ item, ...row }) => ({ ...row, item: item === null ? null : statedItem(item) }));
+}
+
+function statedItem(name: string) {
+  const { category, dims, implied, attrs, size } = read(name);
+  return { name, size, open: size === null ? [] : openOf(category as CategoryName, dims, implied, attrs) };
+}
+
+/** Every line of these lists, with assembly, facts and duty. */
+async function poolLines(tx: Tx, lists: string[]): Promise<Map<string, PoolLine>> {
+  if (lists.length === 0) return new Map();
+  const rows = await tx.execute<
+    Omit<PoolLine, 'critical' | 'sameRef'> & { list: string } & Record<string, unknown>
+  >(sql`
+    select row.id, row.diagram as list, row.ref, coalesce(correction.qty, row.qty, reading.qty) as qty, row.part,
+           (select parent.id from assembly
+            join row as parent on parent.diagram = row.diagram and parent.key = assembly.parent_key
+            where assembly.diagram = row.diagram and assembly.child_key = row.key
+            order by parent.position desc limit 1) as parent,
+           coalesce((select jsonb_agg(jsonb_build_object('kind', kind, 'from', serial_from, 'to', serial_to))
+                     from row_fact where row_fact.diagram = row.diagram and row_fact.row_key = row.key), '[]') as facts
+    from row
+    left join reading on reading.row = row.id
+    left join correction on correction.diagram = row.diagram and correction.row_key = row.key
+                         and correction.undone_at is null
+    where row.diagram in ${lists} and row.outcome = 'taken'
+    order by row.position`);
+  const duties = await lineDuties(tx, sql`row.diagram in ${lists}`);
+  const byRef = new Map<string, string[]>();
+  for (const row of rows) {
+    const ref = `${row.list} ${row.ref}`;
+    byRef.set(ref, [...(byRef.get(ref) ?? []), row.id]);
+  }
+  return new Map(
+    rows.map(({ list, ...row }) => {
+      const sameRef = row.ref === '' ? [] : byRef.get(`${list} ${row.ref}`)!.filter(id => id !== row.id);
+      return [row.id, { ...row, sameRef, critical: duties.get(row.id)?.critical ?? false }];
+    }),
+  );
+}
+
+function upwards(line: PoolLine, lines: Map<string, PoolLine>): string[] {
+  const over: string[] = [];
+  for (let at = line.parent; at !== null && !over.includes(at); at = lines.get(at)?.parent ?? null)
+    over.push(at);
+  return over;
+}
+
+async function poolParts(
+  tx: Tx,
+  ids: string[],
+  lines: Map<string, PoolLine>,
+): Promise<Map<string, PoolPart>> {
+  if (ids.length === 0) return new Map();
+  const rows = await tx
+    .select({ part, maker: sql<string>`(select maker.name from maker where maker.id = part.maker)` })
+    .from(part)
+    .where(inArray(part.id, ids));
+  const duties = await lineDuties(tx, sql`row.part in ${ids}`);
+  const partOfLine = await tx.execute<{ id: string; part: string }>(
+    sql`select id, part from row where part in ${ids}`,
+  );
+  const critical = new Set(
+    partOfLine
+      .filter(line => duties.get(line.id)?.critical || lines.get(line.id)?.critical)
+      .map(one => one.part),
+  );
+  return new Map(
+    rows.map(({ part: one, maker }) => [
+      one.id,
+      {
+        id: one.id,
+        maker,
+        number: one.number,
+        numberKey: one.numberKey,
+        name: one.name,
+        size: one.size,
+        item: one.item,
+        open: openAttrs(one.category, one.dims, one.attrs, one.size),
+        side: sideOf(one.attrs),
+        doubtful: one.review,
+        critical: critical.has(one.id),
+      },
+    ]),
+  );
+}
+
+/** What of an article nothing states; nothing where it has no size. */
+export function openAttrs(category: string, dims: Dims, attrs: Attrs, size: string | null): string[] {
+  const parsed = size === null ? null : parseSize(size);
+  return parsed ? openOf(category as CategoryName, dims, parsed.implied, attrs) : [];
+}
+
+const sideOf = ({ side }: Attrs) => (side === 'left' || side === 'right' ? side : null);

@@ -1,0 +1,134 @@
+/** The words of the order: plain data in, plain data out. */
+
+/** A job whose needs are pooled. `serial` is the number on the machine, as written; null where nobody has read it. */
+export interface PoolJob {
+  id: string;
+  number: number;
+  owner: string;
+  serial: string | null;
+}
+
+/** What the lists say of one line besides its words. */
+export interface LineFact {
+  kind: string;
+  from: string | null;
+  to: string | null;
+}
+
+/** A line of a list, with the assembly that it ships with. */
+export interface PoolLine {
+  /** Unique among all lines: diagram and row. */
+  id: string;
+  ref: string;
+  /** Pieces of it in one machine, or in one assembly; null where the list does not say. */
+  qty: number | null;
+  part: string | null;
+  parent: string | null;
+  facts: LineFact[];
+  /** The other lines under the same reference number of the same list. */
+  sameRef: string[];
+  /** Only the maker's own part will do here. */
+  critical: boolean;
+}
+
+export interface PoolPart {
+  id: string;
+  maker: string;
+  number: string | null;
+  numberKey: string;
+  name: string;
+  size: string | null;
+  item: string | null;
+  /** Attributes and dimensions that make another article and that nothing states. */
+  open: string[];
+  side: 'left' | 'right' | null;
+  /** Its size is in doubt: evidence that differs, or a reading nobody has looked at. */
+  doubtful: boolean;
+  critical: boolean;
+}
+
+/** The maker's word that a number replaces a part. */
+export interface Successor {
+  number: string;
+  numberKey: string;
+  /** The part of that number, where a list here has it. */
+  part: string | null;
+  serialFrom: string | null;
+  serialTo: string | null;
+}
+
+export interface PoolNeed {
+  id: string;
+  job: string;
+  /** Pieces; null where nobody has said how many. */
+  qty: number | null;
+  /** The line it was picked from, or the only line of the part on the job's model. */
+  line: string | null;
+  part: string | null;
+  /** A need stated by its item alone. */
+  item: { name: string; size: string | null; open: string[] } | null;
+}
+
+/** Everything that pooling looks at. */
+export interface Pool {
+  jobs: PoolJob[];
+  needs: PoolNeed[];
+  lines: Map<string, PoolLine>;
+  parts: Map<string, PoolPart>;
+  /** Direct successors by the part that is superseded. */
+  successors: Map<string, Successor[]>;
+}
+
+export type AskCode =
+  | 'as-required'
+  | 'serial-unknown'
+  | 'superseded-branches'
+  | 'superseded-on-condition'
+  | 'superseded-in-a-loop'
+  | 'no-assembly-known'
+  | 'more-than-the-assembly-holds'
+  | 'open-attributes'
+  | 'disagreement';
+
+/** A question that a person answers before the line is ordered. */
+export interface Ask {
+  code: AskCode;
+  text: string;
+  needs: string[];
+}
+
+/** What one job needs of a line's item; `qty` is null while it is asked. */
+export interface Share {
+  job: string;
+  number: number;
+  owner: string;
+  qty: number | null;
+  refs: string[];
+}
+
+export interface OrderLine {
+  item: string;
+  size: string | null;
+  name: string;
+  /** Pieces that are known; what is still asked comes on top. */
+  total: number;
+  jobs: Share[];
+  numbers: { maker: string; number: string; part: string | null }[];
+  makersPartOnly: boolean;
+  because: string[];
+  asks: Ask[];
+  needs: string[];
+}
+
+/** A need that is not ordered by itself, and why. */
+export interface LeftOut {
+  need: string;
+  job: string;
+  what: string;
+  why: string;
+}
+
+export interface OrderList {
+  lines: OrderLine[];
+  leftOut: LeftOut[];
+}

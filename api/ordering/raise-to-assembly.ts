@@ -1,0 +1,77 @@
+import type { LeftOut, Pool, PoolLine } from './order-list.ts';
+import { assembliesOver, called, hasFact, type Step, sum, type Want } from './want.ts';
+
+/**
+ * A part that is not sold separately becomes a need for the smallest assembly that holds it and is sold. Several such
+ * parts of one assembly come with one of it; what the job wants of the assembly anyway counts too.
+ */
+export function raiseToAssembly(wants: Want[], pool: Pool): Step {
+  const stay: Want[] = [];
+  const raised = new Map<string, { assembly: PoolLine; children: Want[] }>();
+  for (const want of wants) {
+    if (!hasFact(want.line, 'not-sold-separately')) {
+      stay.push(want);
+      continue;
+    }
+    const assembly = assembliesOver(want.line!, pool.lines).find(
+      line => !hasFact(line, 'not-sold-separately') && line.part !== null && pool.parts.has(line.part),
+    );
+    if (!assembly) {
+      const text = 'Not sold separately, and the list does not say what it comes with. Ask the maker.';
+      stay.push({ ...want, asks: [...want.asks, { code: 'no-assembly-known', text, needs: want.needs }] });
+      continue;
+    }
+    const key = `${want.job.id} ${assembly.id}`;
+    const group = raised.get(key) ?? { assembly, children: [] };
+    group.children.push(want);
+    raised.set(key, group);
+  }
+
+  const leftOut: LeftOut[] = [];
+  for (const { assembly, children } of raised.values()) {
+    const job = children[0]!.job;
+    const needed = assembliesFor(children);
+    const direct = stay.filter(want => want.job.id === job.id && want.line?.id === assembly.id);
+    const wanted = sum(direct.map(want => want.qty ?? 0));
+    const because = `${children.map(called).join(', ')}: not sold separately, comes with this`;
+    if (direct.length > 0 && needed !== null && wanted >= needed) {
+      direct[0]!.because.push(because);
+      for (const child of children)
+        leftOut.push(
+          ...child.needs.map(need => ({
+            need,
+            job: job.id,
+            what: called(child),
+            why: `not sold separately; comes with ${called(direct[0]!)}`,
+          })),
+        );
+      continue;
+    }
+    stay.push({
+      needs: children.flatMap(child => child.needs),
+      job,
+      line: assembly,
+      part: pool.parts.get(assembly.part!)!,
+      item: null,
+      number: null,
+      qty: needed === null ? null : sum([needed, -wanted]),
+      because: [...children.flatMap(child => child.because), because],
+      asks: children.flatMap(child => child.asks),
+    });
+  }
+  return { wants: stay, leftOut };
+}
+
+/** How many assemblies hold enough of every child: the most that any child asks for; null while one is asked. */
+function assembliesFor(children: Want[]): number | null {
+  const byLine = new Map<string, number>();
+  for (const child of children) {
+    if (child.qty === null) return null;
+    byLine.set(child.line!.id, (byLine.get(child.line!.id) ?? 0) + child.qty);
+  }
+  const each = [...byLine].map(([id, qty]) => {
+    const line = children.find(child => child.line!.id === id)!.line!;
+    return Math.ceil(qty / (line.qty || 1));
+  });
+  return Math.max(...each);
+}
