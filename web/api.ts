@@ -111,5 +111,9 @@ export const orderFile = async (chosen: string[]): Promise<Blob> =>
 
 /** The stream that tells how far the reading of a diagram has come. */
 export const follow = async (diagram: string, signal: AbortSignal): Promise<ReadableStream<Uint8Array>> =>
-  (await fetchWhole(`/api/diagrams/${diagram}/progress`, { signal, headers: { Accept: 'text/event-stream' } }))
-    .body!;
+  (
+    await fetchWhole(`/api/diagrams/${diagram}/progress`, {
+      signal,
+      headers: { Accept: 'text/event-stream' },
+    })
+  ).body!;

@@ -69,7 +69,7 @@ function NothingAsked() {
 
 function Answer({ found, q }: { found: Found; q: string }) {
   const { understood, sizes, parts, models, near } = found;
-  const exact = sizes.length === 1 && sizes[0]?.size === understood?.size ? sizes[0] : null;
+  const exact = onlyOne(found);
   const otherParts = exact ? parts.filter(part => part.size !== exact.size) : parts;
   const nothing = sizes.length + parts.length + models.length + near.length === 0;
   return (
@@ -81,7 +81,7 @@ function Answer({ found, q }: { found: Found; q: string }) {
             “{from}” is not on this bench: taken for <b>{to}</b>.
           </p>
         ))}
-        {understood ? <Understood understood={understood} q={q} /> : null}
+        {understood ? <Understood understood={understood} q={q} taken={exact?.size ?? null} /> : null}
         <p className="only-heard" role="status">
           {summary(found)}
         </p>
@@ -98,7 +98,7 @@ function Answer({ found, q }: { found: Found; q: string }) {
       {exact ? <SizeView size={exact.size} /> : null}
       {!exact && sizes.length > 0 ? <SizeHits title="Sizes" hits={sizes} /> : null}
       {!exact && sizes.length === 0 && near.length > 0 ? (
-        <SizeHits title="None of that size, but near it" hits={near} />
+        <SizeHits title="None exactly; these are near" hits={near} />
       ) : null}
       {otherParts.length > 0 ? <PartHits parts={otherParts} /> : null}
       {models.length > 0 ? (
@@ -117,6 +117,14 @@ function Answer({ found, q }: { found: Found; q: string }) {
       ) : null}
     </div>
   );
+}
+
+/** The one size of this bench that the query can mean, where there is just one: its sheet is the answer. */
+function onlyOne({ sizes, understood }: Found): Found['sizes'][number] | null {
+  const [only, ...more] = sizes;
+  if (!only || !understood || more.length > 0) return null;
+  const meant = [understood.size, ...understood.otherwise.map(way => way.size)];
+  return meant.includes(only.size) ? only : null;
 }
 
 function summary({ sizes, parts, models }: Found): string {

@@ -8,18 +8,30 @@ import { replaceWords } from './replace-words.ts';
 
 type Field = Reading['fields'][number];
 
+interface UnderstoodProps {
+  understood: Reading;
+  q: string;
+  /** The size that the query was taken for, where numbers alone left several. */
+  taken: string | null;
+}
+
 /** What the query was read as, one chip a thing: solid was said, dashed we assumed. Each can be changed or taken out. */
-export function Understood({ understood, q }: { understood: Reading; q: string }) {
+export function Understood({ understood, q, taken }: UnderstoodProps) {
   const [, navigate] = useLocation();
   const [editing, setEditing] = useState<string | null>(null);
   const ask = (next: string) => navigate(`/find?q=${encodeURIComponent(next)}`);
-  const fields = understood.fields.filter(field => field.field !== 'category');
-  const said = understood.fields.find(field => field.field === 'category');
-  if (understood.category === 'unsure' || understood.category === 'not-a-part') {
-    return <OtherWays understood={understood} onTake={ask} />;
-  }
-  const title = titleOf(understood.category);
-  const assumed = said?.how !== 'stated' || fields.some(field => field.how === 'assumed');
+  const ways = understood.otherwise.filter(way => way.size && way.size !== taken);
+  const others = <OtherWays ways={ways} onTake={ask} />;
+  if (!categories.has(understood.category as CategoryName) || understood.category === 'plain')
+    return (
+      <div className="understood">
+        {taken ? <p>Taken for {sizeWords(taken)}, the only one of these on this bench.</p> : null}
+        {others}
+      </div>
+    );
+  // Numbers alone name no kind of part.
+  const named = /\p{L}/u.test(q.replace(/\d\s*[x×*]\s*(?=\d)/gi, ''));
+  const assumed = !named || understood.fields.some(field => field.how === 'assumed');
   const change = (field: Field, words: string) => {
     setEditing(null);
     if (words !== (field.text ?? '')) ask(replaceWords(q, field, words));
@@ -28,13 +40,8 @@ export function Understood({ understood, q }: { understood: Reading; q: string }
     <div className="understood">
       <div className="chips">
         <span className="label">Read as</span>
-        <Chip
-          label=""
-          value={title}
-          assumed={said?.how !== 'stated'}
-          onRemove={said?.how === 'stated' ? () => ask(replaceWords(q, said, '')) : undefined}
-        />
-        {fields.map(field => {
+        <Chip label="" value={titleOf(understood.category)} assumed={!named} />
+        {understood.fields.map(field => {
           const label = labelOf(understood.category, field.field);
           return editing === field.field ? (
             <Edit
@@ -55,7 +62,7 @@ export function Understood({ understood, q }: { understood: Reading; q: string }
               }
               assumed={field.how === 'assumed'}
               onChange={() => setEditing(field.field)}
-              onRemove={field.how === 'stated' ? () => ask(replaceWords(q, field, '')) : undefined}
+              onRemove={field.start === null ? undefined : () => ask(replaceWords(q, field, ''))}
             />
           );
         })}
@@ -66,7 +73,7 @@ export function Understood({ understood, q }: { understood: Reading; q: string }
           {note}
         </p>
       ))}
-      <OtherWays understood={understood} onTake={ask} />
+      {others}
     </div>
   );
 }
@@ -77,21 +84,24 @@ function labelOf(category: string, field: string): string {
   return (dim?.label ?? field).toLowerCase();
 }
 
-function OtherWays({ understood, onTake }: { understood: Reading; onTake: (q: string) => void }) {
-  const ways = understood.otherwise.filter(way => way.size);
+/** Other sizes that the same characters could mean. */
+function OtherWays({ ways, onTake }: { ways: Reading['otherwise']; onTake: (q: string) => void }) {
   if (ways.length === 0) return null;
   return (
-    <p className="small">
-      Or{' '}
+    <div className="small other-ways">
+      <span>Could also be</span>
       {ways.map(way => (
-        <span key={way.size}>
-          <button type="button" className="text-button" onClick={() => onTake(way.size!)}>
-            {sizeWords(way.size!)}
-          </button>{' '}
-          <span className="quiet">({way.why})</span>{' '}
-        </span>
+        <button
+          key={way.size}
+          type="button"
+          className="text-button"
+          title={way.why}
+          onClick={() => onTake(way.size!)}
+        >
+          {sizeWords(way.size!)}
+        </button>
       ))}
-    </p>
+    </div>
   );
 }
 
