@@ -1,4 +1,4 @@
-import { headerRoles, type Role, type Roles } from './column-words.ts';
+import { foldHeader, headerRoles, headerWords, type Role, type Roles } from './column-words.ts';
 import { headerOf } from './columns.ts';
 import { cutWords, fragments, joinWords, type Word } from './line-words.ts';
 
@@ -36,9 +36,8 @@ function phrases(words: readonly Word[]): { text: string; start: number; end: nu
     let known: Roles | null = null;
     for (; length > 0; length -= 1) {
       if (words.slice(at + 1, at + length).some(word => word.gap >= 2)) continue;
-      known = headerRoles(joinWords(words, at, at + length));
-      if (known && Object.values(known).some(weight => weight >= 0.3)) break;
-      known = null;
+      known = headerWords.get(foldHeader(joinWords(words, at, at + length))) ?? null;
+      if (known) break;
     }
     if (!known) return null;
     roles.add(Object.keys(known)[0] as Role);

@@ -39,7 +39,7 @@ const words: [Role, number, string][] = [
   [
     'partNumber',
     1,
-    `part no, part number, part nr, part num, partno, part code, partnumber, p n, pn, code no, catalogue no,
+    `part no, parts no, parts number, parts code, part number, part nr, part num, partno, part code, partnumber, p n, pn, code no, catalogue no,
      catalog no, cat no, order no, ordering no, order number, stock no, stock number, sku, article no, article number, art no,
      item code, item number, teile nr, teilenr, teilenummer, bestell nr, bestellnr, bestellnummer, artikel nr, artikelnr,
      artikelnummer, art nr, artnr, sachnummer, sach nr, sachnr, ersatzteil nr, ersatzteilnr, ersatzteilnummer, ident nr,

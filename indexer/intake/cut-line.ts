@@ -27,6 +27,9 @@ const longest: Partial<Record<Role, number>> = {
 const missing: Partial<Record<Role, number>> = { description: 4, ref: 1, partNumber: 0.8, qty: 1 };
 /** A number after one of these is a part of the size before it. */
 const sizeRunsOn = /(?:^|\s|\d)[x×*/ø⌀-]$|(?:^|\s)(?:dia|od|id|by|no\.?|nr\.?|typ|type|size|din|iso|jis|t)$/i;
+/** And before one of these. */
+const sizeGoesOn =
+  /^(?:[x×*]$|[x×*]\d|(?:id|od|mm|cm|ml|g|kg|deg|thick|long|dia|teeth|t|zähne|dents?|denti|dientes|tanden|coils|holes)\b|[°"”'])/i;
 /** Lines of more words are no table's. */
 export const mostWords = 40;
 
@@ -109,6 +112,14 @@ function edgeScore(words: readonly Word[], begin: number, ruler: Ruler): number 
   return isWide(words[begin]!) ? 1 : -ruler.narrowEdge;
 }
 
+/** What it costs to take a number for a quantity that stands within a size ("8.2 x 24 x 1") or counts teeth. */
+function insideSize(words: readonly Word[], begin: number, end: number, text: string): number {
+  const before = begin > 0 && !isWide(words[begin]!) ? words[begin - 1]!.text : '';
+  const after = end < words.length && !isWide(words[end]!) ? words[end]!.text : '';
+  if ((before && sizeRunsOn.test(before)) || (after && sizeGoesOn.test(after))) return 6;
+  return before && /[.,]\d/.test(text) ? 2 : 0;
+}
+
 function cellScore(
   words: readonly Word[],
   begin: number,
@@ -120,13 +131,7 @@ function cellScore(
   const role = ruler.roles[column]!;
   let score = suits(text, role, ruler.shapes);
   if (role === 'partNumber' && score > 0) score += 0.3 * (end - begin - 1);
-  if (
-    (role === 'qty' || role === 'price') &&
-    begin > 0 &&
-    !isWide(words[begin]!) &&
-    sizeRunsOn.test(words[begin - 1]!.text)
-  )
-    score -= 6;
+  if (role === 'qty' || role === 'price') score -= insideSize(words, begin, end, text);
   const edge = ruler.edges?.[column];
   if (edge) {
     const off = Math.min(

@@ -23,8 +23,9 @@ export function cutSection(
   const printed = lines.filter(line => !line.faulted);
   if (printed.length === 0) return;
   const sample = everyNth(printed, sampleSize).map(line => cutWords(line.text));
-  const narrowEdge = edgeCost(sample);
-  const edges = heading?.edges;
+  const spaced = isSpaced(sample);
+  const narrowEdge = spaced ? 4 : 1.2;
+  const edges = spaced ? heading?.edges : undefined;
   const rulers = (heading?.orders ?? usualOrders).map<Ruler>(roles => ({
     roles,
     shapes,
@@ -38,8 +39,8 @@ export function cutSection(
     },
     { ruler: rulers[0]!, score: Number.NEGATIVE_INFINITY },
   ).ruler;
-  const settled = { ...ruler, edges: usualEdges(sample, ruler) };
-  const descriptionEdge = settled.edges[ruler.roles.indexOf('description')]?.start;
+  const settled = spaced ? { ...ruler, edges: usualEdges(sample, ruler) } : ruler;
+  const descriptionEdge = settled.edges?.[ruler.roles.indexOf('description')]?.start;
   for (const line of printed) {
     const words = cutWords(line.text);
     line.indent = words[0]!.start;
@@ -54,10 +55,10 @@ function everyNth<T>(items: readonly T[], count: number): readonly T[] {
   return Array.from({ length: count }, (_, nth) => items[Math.floor((nth * items.length) / count)]!);
 }
 
-/** A list whose columns stand wide apart hardly ever parts two by a single blank. */
-function edgeCost(sample: readonly Word[][]): number {
+/** True where columns stand wide apart: hardly any two of them are then parted by a single blank. */
+function isSpaced(sample: readonly Word[][]): boolean {
   const apart = sample.filter(words => words.filter((word, at) => at > 0 && isWide(word)).length >= 2);
-  return apart.length > sample.length * 0.6 ? 4 : 1.2;
+  return apart.length > sample.length * 0.6;
 }
 
 function explains(sample: readonly Word[][], ruler: Ruler): number {

@@ -1,8 +1,15 @@
 import { narrow } from './clean.ts';
 
 /** Page numbers and standing lines of a page, seven languages (common practice). */
-const pageNumber =
-  /(?:^|\s|-)(?:page|pg\.?|sheet|seite|blatt|feuille|pagina|pagina|página|pág\.?|pag\.?|blad|bladzijde|blz\.?|folio|hoja|foglio|ページ|頁)\s*:?\s*\d+(?:\s*(?:\/|of|von|de|di|van|sur)\s*\d+)?\s*$|^\s*[-–—]\s*\d{1,4}\s*[-–—]\s*$|^\s*\d{1,4}\s*(?:\/|of|von|sur|di|van)\s*\d{1,4}\s*$|^\s*\d+\s*(?:ページ|頁)\s*$/iu;
+const pageWord =
+  'page|pg\\.?|sheet|seite|blatt|feuille|pagina|página|pág\\.?|pag\\.?|blad|bladzijde|blz\\.?|folio|hoja|foglio|ページ|頁';
+const of = '(?:\\s*(?:/|of|von|de|di|van|sur|の)\\s*\\d{1,4})?';
+/** A line that is a page number and nothing else. */
+const pageNumber = new RegExp(
+  `^\\s*(?:(?:${pageWord})\\s*:?\\s*\\d{1,4}${of}|[-–—]\\s*\\d{1,4}\\s*[-–—]|\\d{1,4}\\s*(?:/|of|von|sur|di|van)\\s*\\d{1,4}|\\d{1,4}\\s*(?:ページ|頁))\\s*$`,
+  'iu',
+);
+const endsInPage = new RegExp(`(?:^|[\\s-])(?:${pageWord})\\s*:?\\s*\\d{1,4}${of}\\s*$`, 'iu');
 const footerWords =
   /^(?:continued\b|cont(?:'d|\.)|fortsetzung|suite\b|segue\b|continúa|continua\b|vervolg\b|©|copyright|all rights reserved|alle rechte|tous droits|printed in|subject to change|specifications subject|technische änderungen|änderungen vorbehalten|sous réserve|con riserva|wijzigingen|続く|次頁|issue\s+\S+$|rev(?:ision)?\.?\s+\S+$|date\s*:)/iu;
 const totalWords =
@@ -13,7 +20,10 @@ const notUsed =
 
 /** A rule drawn in signs, of Markdown and typewriters. */
 export const isRule = (text: string): boolean => rule.test(text);
-export const isPageLine = (text: string): boolean => pageNumber.test(text) || footerWords.test(text.trim());
+/** A page number alone, which no row is. */
+export const isPageNumber = (text: string): boolean => pageNumber.test(text);
+/** A standing line of a page; "Instruction sheet 1" reads like one, so a line with a number of its own is asked first. */
+export const isFooter = (text: string): boolean => endsInPage.test(text) || footerWords.test(text.trim());
 export const isTotal = (text: string): boolean => totalWords.test(text.trim());
 /** Words of a reference number that has no part. */
 export const isUnused = (text: string): boolean => notUsed.test(text.trim());

@@ -2,8 +2,9 @@ import type { Column, Layout } from './columns.ts';
 import { filled, type GridLine } from './grid.ts';
 import {
   continues,
+  isFooter,
   isNote,
-  isPageLine,
+  isPageNumber,
   isRule,
   isTotal,
   isUnused,
@@ -103,7 +104,7 @@ export class RowBuilder {
     habits: Habits,
   ): void {
     const whole = filled(line).join('  ');
-    const pageLine = isRule(whole) ? 'header' : isPageLine(whole) ? 'footer' : null;
+    const pageLine = isRule(whole) ? 'header' : isPageNumber(whole) ? 'footer' : null;
     const width = layout.flat().length;
     const tooMany = line.cells.slice(width).some(cell => cell.trim());
     if (pageLine || tooMany) {
@@ -116,7 +117,7 @@ export class RowBuilder {
     const text = textOf(cells);
     if (!text) return;
     const reason = reasonToSkip(cells, text, habits);
-    if (reason === 'total' || reason === 'empty') this.skip(line, reason, text);
+    if (reason === 'total' || reason === 'empty' || reason === 'footer') this.skip(line, reason, text);
     else if (!cells.ref && !cells.partNumber && this.goesOn(line, cells, habits))
       this.continueLast(line, cells);
     else if (reason) this.skip(line, reason, text);
@@ -208,7 +209,8 @@ export class RowBuilder {
 function reasonToSkip(cells: Cells, text: string, habits: Habits): string | null {
   const numbered = /[\p{L}\d]/u.test(cells.partNumber);
   const referred = readReference(cells.ref) !== null;
-  if (!cells.ref && !numbered && isTotal(text)) return 'total';
+  if (!referred && !numbered && isTotal(text)) return 'total';
+  if (!(referred && (numbered || cells.qty)) && isFooter(text)) return 'footer';
   if (referred && !numbered && isUnused(cells.description) && (cells.description || isUnused(cells.remarks)))
     return 'empty';
   const alone = text === cells.description.trim() || (text === cells.ref && !referred);
