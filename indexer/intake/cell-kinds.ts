@@ -37,6 +37,10 @@ export const shapeOf = (text: string): string =>
 const wordy = /\p{L}{3,}|[\u3040-\u30ff\u4e00-\u9fff]{2,}/u;
 export const hasWord = (text: string): boolean => wordy.test(text);
 
+/** Lists count in ones and tens; a number of three digits in their midst is seldom a quantity. */
+const likelihood = (qty: number | null): number =>
+  qty === null || qty <= 24 ? 3 : qty < 100 ? 2.5 : qty < 1000 ? 1 : -2;
+
 /**
  * How well a cell's content suits a column, about -6 (not at all) to 3 (just what stands there).
  * `shapes` are the builds of part numbers this document has shown often.
@@ -58,7 +62,7 @@ export function suits(text: string, role: Role, shapes?: ReadonlySet<string>): n
     case 'model': {
       const { qty, understood } = readQuantity(text);
       if (role === 'model' && /^[x×•●○✓✔+]$/i.test(text)) return 2.5;
-      return understood ? (qty === null || qty < 1000 ? 3 : -2) : -6;
+      return understood ? likelihood(qty) : -6;
     }
     case 'price':
       return money.test(text) ? 3.2 : -6;

@@ -1,6 +1,7 @@
 import { suits } from './cell-kinds.ts';
 import type { Role } from './column-words.ts';
 import { isWide, joinWords, type Word } from './line-words.ts';
+import { remarkStart } from './remark-words.ts';
 
 /** What a document's lines show about its columns, used to cut each of them. */
 export interface Ruler {
@@ -30,6 +31,8 @@ const sizeRunsOn = /(?:^|\s|\d)[x×*/ø⌀-]$|(?:^|\s)(?:dia|od|id|by|no\.?|nr\.
 /** And before one of these. */
 const sizeGoesOn =
   /^(?:[x×*]$|[x×*]\d|(?:id|od|mm|cm|ml|g|kg|deg|thick|long|dia|teeth|t|zähne|dents?|denti|dientes|tanden|coils|holes)\b|[°"”'])/i;
+/** A description that goes on to its quantity, and beyond it to words that belong to no part's name. */
+const endsInCount = /[^x×*/\s]\s(?:\d{1,2}|A\/?R|-)$/i;
 /** Lines of more words are no table's. */
 export const mostWords = 40;
 
@@ -117,6 +120,7 @@ function insideSize(words: readonly Word[], begin: number, end: number, text: st
   const before = begin > 0 && !isWide(words[begin]!) ? words[begin - 1]!.text : '';
   const after = end < words.length && !isWide(words[end]!) ? words[end]!.text : '';
   if ((before && sizeRunsOn.test(before)) || (after && sizeGoesOn.test(after))) return 6;
+  if ((/^[x×*]/i.test(text) && /\d$/.test(before)) || (/[x×*]$/i.test(text) && /^\d/.test(after))) return 6;
   return before && /[.,]\d/.test(text) ? 2 : 0;
 }
 
@@ -132,6 +136,9 @@ function cellScore(
   let score = suits(text, role, ruler.shapes);
   if (role === 'partNumber' && score > 0) score += 0.3 * (end - begin - 1);
   if (role === 'qty' || role === 'price') score -= insideSize(words, begin, end, text);
+  if (role === 'remarks' && remarkStart.test(text)) score += 1.5;
+  if (role === 'description' && end < words.length && !isWide(words[end]!) && endsInCount.test(text))
+    score -= 1.5;
   const edge = ruler.edges?.[column];
   if (edge) {
     const off = Math.min(

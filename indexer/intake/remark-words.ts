@@ -197,6 +197,12 @@ export const serialPatterns: RegExp[] = [
   `${number('from')}\\s*(?:号機)?\\s*(?:から|より|以降)`,
 ].map(source => new RegExp(source, 'iu'));
 
+/** How remarks begin that say how lines hang together. */
+export const remarkStart = new RegExp(
+  `^(?:${includeWords}|${succeededBy}|${mayBeSucceededBy}|(?:${upTo}|${startingAt}|${earlierThan}|${laterThan})\\s*${serialWord}|NSS|not|nicht|non|niet|no\\s+se|select|as\\s+required|nach\\s+bedarf|selon|naar\\s+behoefte|option|zubehör)(?![\\p{L}])`,
+  'iu',
+);
+
 /** Words that mean a serial number and nothing else; in a description only these are believed. */
 export const strongSerial =
   /(?<![\p{L}])(?:serial|s\s?\/\s?n|serien-?\s?(?:nr|nummer)|n[°ºo.]?\s*de\s*s[ée]rie|matricola|serienummer)|機番|製造番号|号機/iu;
