@@ -1,0 +1,245 @@
+import type { Measurable } from '../categories/measurable.ts';
+import type { Limits } from '../standards/iso-965.ts';
+import { inch, toMm, writeMillimetres } from '../units/length.ts';
+import {
+  chanceAbove,
+  deviationOf,
+  normalDensity,
+  type Uncertain,
+  uncertaintyOf,
+} from '../units/uncertain.ts';
+import { readingDensity } from './density.ts';
+import {
+  crestUncertainty,
+  deviationOfMean,
+  gaugeUncertainty,
+  type Instrument,
+  instruments,
+  jawBiases,
+  labelOf,
+} from './instruments.ts';
+import { BadMeasurement, type Measurement } from './request.ts';
+
+/** What a measurement says of any limits the dimension could be made to. */
+export interface Observation {
+  readonly measurable: Measurable;
+  readonly instrument: Instrument | null;
+  /** The dimension in micrometres and its 95-in-100 half-width; of a pin, the pin. */
+  readonly read: Uncertain;
+  /** Density per micrometre of the reading, or the chance of what the pin did, for a part made to these limits. */
+  likelihood(made: Limits, wear: number): number;
+  /** The same for a part of no table: alike likely, in proportion, anywhere the dimension is met with. */
+  readonly anywhere: number;
+  /** How far, in micrometres, the reading lies outside the limits; nought inside, negative below. */
+  outside(made: Limits): number;
+  /** The measurement in words. */
+  readonly says: string;
+}
+
+/** One reading in so many is a slip: misread, the wrong instrument named, a burr. */
+const slips = 0.02;
+
+/** A slip is some times wider than the instrument, and not under some hundredths of a millimetre. */
+const slipDeviation = (deviation: number) => Math.max(4 * deviation, Math.min(40, 20 * deviation));
+
+/**
+ * Turns a measurement into what it says.
+ *
+ * @throws BadMeasurement when it lacks a number, or has one that cannot be.
+ */
+export function observe(measurement: Measurement, measurable: Measurable, place: string): Observation {
+  const { instrument = null } = measurement;
+  if (instrument !== null && !instruments.includes(instrument))
+    throw new BadMeasurement(
+      `${place}.instrument`,
+      `"${instrument}" is no instrument known here.`,
+      `Name one of ${instruments.join(', ')}, or leave it out and state the uncertainty.`,
+    );
+  if (instrument === 'pin' || measurement.goes !== undefined) return pinned(measurement, measurable, place);
+  const taken = take(measurement, measurable, place);
+  const biased = taken.instrument === 'calliper-inside' && measurable.soft !== true;
+  const land = measurement.land === undefined ? null : measurement.land * 1000;
+  const { value, deviation } = taken;
+  const wide = slipDeviation(deviation);
+  const core = (made: Limits, wear: number) => {
+    if (!biased) return readingDensity(value, made, wear, deviation);
+    const biases = jawBiases((made.min + made.max) / 2, land);
+    const sum = biases.reduce((all, bias) => all + readingDensity(value + bias, made, wear, deviation), 0);
+    return sum / biases.length;
+  };
+  return {
+    measurable,
+    instrument: taken.instrument,
+    read: { value, uncertainty: uncertaintyOf(deviation) },
+    likelihood: (made, wear) =>
+      (1 - slips) * core(made, wear) + slips * readingDensity(value, made, wear, wide),
+    anywhere: anywhereOf(measurable, value),
+    outside: made => (value < made.min ? value - made.min : value > made.max ? value - made.max : 0),
+    says: taken.says,
+  };
+}
+
+/** Density of a reading for a part of no table: in proportion alike over the range of the dimension. */
+function anywhereOf({ range: [least, most] }: Measurable, value: number): number {
+  return 1 / (Math.max(value, least / 4) * Math.log(most / least));
+}
+
+interface Taken {
+  value: number;
+  deviation: number;
+  instrument: Instrument | null;
+  says: string;
+}
+
+function take(measurement: Measurement, measurable: Measurable, place: string): Taken {
+  const { span, pitches, threadsPerInch } = measurement;
+  if (span !== undefined || pitches !== undefined || threadsPerInch !== undefined) {
+    if (measurable.key !== 'pitch')
+      throw new BadMeasurement(place, 'Only a pitch is counted over a length.', 'Give "value" instead.');
+    return threadsPerInch === undefined
+      ? counted(measurement, place)
+      : threads(measurement, threadsPerInch, place);
+  }
+  const values = readingsOf(measurement, measurable, place);
+  const value = (values.reduce((sum, each) => sum + each, 0) / values.length) * 1000;
+  const instrument = measurement.instrument ?? measurable.ways[0] ?? null;
+  const own = ownDeviation(measurable, instrument, value, values.length);
+  const stated = statedDeviation(measurement, place);
+  const round = deviationAmong(values) / Math.sqrt(values.length);
+  return {
+    value,
+    deviation: Math.max(stated ?? own, round, 0.5),
+    instrument,
+    says: `${writeMillimetres(toMm(value))} by ${instrument === null ? 'count' : labelOf(instrument)}`,
+  };
+}
+
+function ownDeviation(
+  measurable: Measurable,
+  instrument: Instrument | null,
+  value: number,
+  count: number,
+): number {
+  if (instrument === null) return deviationOf(250);
+  if (instrument === 'thread-gauge') return deviationOf(gaugeUncertainty(value));
+  const own = deviationOfMean(instrument, count);
+  return measurable.soft ? Math.max(own, deviationOf(100) / Math.sqrt(count)) : own;
+}
+
+function statedDeviation({ uncertainty }: Measurement, place: string): number | null {
+  if (uncertainty === undefined) return null;
+  if (!(uncertainty >= 0) || !Number.isFinite(uncertainty))
+    throw new BadMeasurement(`${place}.uncertainty`, 'An uncertainty is not below nought.', 'Give it in mm.');
+  return deviationOf(uncertainty * 1000);
+}
+
+/** Spread of repeated readings, in micrometres. */
+function deviationAmong(values: readonly number[]): number {
+  if (values.length < 2) return 0;
+  const mean = values.reduce((sum, each) => sum + each, 0) / values.length;
+  return 1000 * Math.sqrt(values.reduce((sum, each) => sum + (each - mean) ** 2, 0) / (values.length - 1));
+}
+
+function readingsOf(
+  { value, values }: Measurement,
+  measurable: Measurable,
+  place: string,
+): readonly number[] {
+  const all = values ?? (value === undefined ? [] : [value]);
+  if (all.length === 0)
+    throw new BadMeasurement(
+      place,
+      `There is no number for the ${measurable.label}.`,
+      'Give "value", "values", or for a pitch "pitches" and "span".',
+    );
+  if (!all.every(each => Number.isFinite(each) && each > 0))
+    throw new BadMeasurement(place, `The ${measurable.label} is not above nought.`, 'Measure it again.');
+  return all;
+}
+
+function counted(measurement: Measurement, place: string): Taken {
+  const { span, pitches } = measurement;
+  if (!(span! > 0) || !(pitches! >= 1) || !Number.isInteger(pitches))
+    throw new BadMeasurement(
+      place,
+      'A counted pitch needs the length over a whole number of pitches.',
+      'Lay the calliper over the crests and give "span", and "pitches": the crests less one.',
+    );
+  const over = statedDeviation(measurement, place) ?? deviationOf(crestUncertainty);
+  return {
+    value: (span! * 1000) / pitches!,
+    deviation: Math.max(over, 1) / pitches!,
+    instrument: measurement.instrument ?? 'calliper-outside',
+    says: `${pitches} pitches over ${writeMillimetres(span!)}`,
+  };
+}
+
+function threads(measurement: Measurement, perInch: number, place: string): Taken {
+  if (!(perInch >= 1) || perInch > 200)
+    throw new BadMeasurement(
+      `${place}.threadsPerInch`,
+      'That is no number of threads an inch.',
+      'Count again.',
+    );
+  const value = inch(1 / perInch);
+  const stated = statedDeviation(measurement, place);
+  return {
+    value,
+    deviation: stated ?? deviationOf(gaugeUncertainty(value)),
+    instrument: measurement.instrument ?? 'thread-gauge',
+    says: `${perInch} threads an inch`,
+  };
+}
+
+/** A drill shank or dowel pin is at its nominal or up to 0.02 mm under it; a thumb pushes a pin 0.004 mm too thick (common practice). */
+const shankUnder = 14;
+
+function pinned(measurement: Measurement, measurable: Measurable, place: string): Observation {
+  if (!measurable.ways.includes('pin'))
+    throw new BadMeasurement(
+      `${place}.instrument`,
+      `A pin does not measure the ${measurable.label}.`,
+      `Use ${measurable.ways.join(' or ') || 'a count'}.`,
+    );
+  const [value] = readingsOf(measurement, measurable, place);
+  const { goes } = measurement;
+  if (goes === undefined)
+    throw new BadMeasurement(
+      `${place}.goes`,
+      'A pin says whether it goes in.',
+      'Give "goes": true or false.',
+    );
+  const stated = statedDeviation(measurement, place);
+  const pin = value! * 1000 - (stated === null ? shankUnder : 4);
+  const deviation = stated === null ? 6 : Math.max(2, stated);
+  return {
+    measurable,
+    instrument: 'pin',
+    read: { value: value! * 1000, uncertainty: uncertaintyOf(deviation) },
+    likelihood: (made, wear) => {
+      const enters = chanceAbove(made.min + wear, made.max + wear, pin, deviation);
+      return (1 - slips) * (goes ? enters : 1 - enters) + slips / 2;
+    },
+    anywhere: 0.5,
+    outside: made => {
+      const wrong = goes ? Math.min(0, made.max - pin) : Math.max(0, made.min - pin);
+      return Math.abs(wrong) > 2 * deviation ? -wrong : 0;
+    },
+    says: `a ${writeMillimetres(value!)} pin ${goes ? 'goes in' : 'does not go in'}`,
+  };
+}
+
+/** Density of two readings of one dimension of a part of no table: the second must agree with the first. */
+export function anywhereTogether(observations: readonly Observation[]): number {
+  let density = 1;
+  const seen = new Map<string, Observation>();
+  for (const each of observations) {
+    const earlier = each.instrument === 'pin' ? undefined : seen.get(each.measurable.key);
+    if (earlier) {
+      const deviation = deviationOf(Math.hypot(each.read.uncertainty, earlier.read.uncertainty, 20));
+      density *= normalDensity((each.read.value - earlier.read.value) / deviation) / deviation + 1e-9;
+    } else density *= each.anywhere;
+    if (each.instrument !== 'pin') seen.set(each.measurable.key, each);
+  }
+  return density;
+}
