@@ -2,7 +2,15 @@
  * The front door of the trade's knowledge: pure, without network, files or database, so that a browser can load it.
  * Documents come in by `intake/` and `worker.ts`, which a page never loads.
  */
+
+export type { CategoryDefinition, Dimension, PublishedSize } from './categories/definition.ts';
+export type { DimensionLine, Drawing, Path, Point, Stroke } from './categories/drawing.ts';
+export { categories } from './categories/index.ts';
+export { compareSizes, type DimensionDifference, nearness } from './compare.ts';
 export { type Duty, duties, isCritical } from './duty.ts';
+export { proposeDuty } from './duty-words.ts';
+export { foldNumber } from './part-number.ts';
+export { read } from './read.ts';
 export {
   type Alternative,
   type Attrs,
@@ -14,3 +22,4 @@ export {
   type Reading,
   type Span,
 } from './reading/reading.ts';
+export { designationsOf, openOf, parseSize, type Size, writeItem, writeSize } from './size.ts';

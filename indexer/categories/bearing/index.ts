@@ -1,0 +1,121 @@
+import type { Claim } from '../../reading/claim.ts';
+import type { Line } from '../../reading/line.ts';
+import { inUnit, type Measure } from '../../reading/measures.ts';
+import { mm } from '../../units/length.ts';
+import type { CategoryDefinition, LabelMeanings } from '../definition.ts';
+import { settleRing } from '../settle-ring.ts';
+import { plainSize } from '../size-text.ts';
+import { designationAt, stems } from './designations.ts';
+import { drawing } from './drawing.ts';
+import { examples } from './examples.ts';
+import { designations, publishedFor, sizes } from './sizes.ts';
+import { words } from './words.ts';
+
+const labels: LabelMeanings = {
+  id: 'bore',
+  bore: 'bore',
+  d: 'bore',
+  D: 'od',
+  od: 'od',
+  width: 'width',
+  thickness: 'width',
+  height: 'width',
+  length: 'width',
+  dia: 'od',
+};
+
+const keys = { inside: 'bore', outside: 'od', across: 'width' };
+const isListed = (inside: Measure, outside: Measure, across: Measure) =>
+  publishedFor(inside, outside, across).length > 0;
+
+function settle(claim: Claim, line: Line): void {
+  const designated = new Map(claim.lengths);
+  claim.lengths.clear();
+  const lone = line.measures.filter(
+    m => m.label !== null || line.groups.some(g => g.joined && g.measures.includes(m)),
+  );
+  useInches(line);
+  if (designated.size === 0 || lone.length > 0) settleRing(claim, line, keys, labelsFor(line), isListed);
+  agree(claim, designated);
+  if (designated.size === 0) snap(claim, line);
+}
+
+/** A diameter without more is the bore, unless the bore is named beside it. */
+const labelsFor = (line: Line): LabelMeanings =>
+  line.measures.some(m => m.label === 'bore' || m.label === 'id') ? labels : { ...labels, dia: 'bore' };
+
+/** Bare decimals that are a published size only when taken as inches are inches: 0.1875 x 0.5 x 0.196. */
+function useInches(line: Line): void {
+  for (const group of line.groups) {
+    if (!group.joined || group.measures.length < 3 || group.measures.some(m => m.unitStated)) continue;
+    if (!group.measures.every(m => m.value < 2)) continue;
+    const inches = group.measures.map(m => inUnit(m, 'in'));
+    if (isListed(inches[0]!, inches[1]!, inches[2]!)) group.measures = inches;
+  }
+}
+
+/** Printed sizes and a designation must say the same; where they differ a person looks, and the digits stand. */
+function agree(claim: Claim, designated: ReadonlyMap<string, number>): void {
+  for (const [key, um] of designated) {
+    const printed = claim.lengths.get(key);
+    if (printed !== undefined && Math.abs(printed - um) > 30) {
+      claim.doubt(`printed ${key} ${printed / 1000} mm, but the designation says ${um / 1000}`);
+      claim.features.add('contradiction');
+    } else {
+      claim.lengths.set(key, um);
+      if (printed !== undefined) claim.features.add('agrees');
+    }
+  }
+}
+
+/** Takes the published size for what was printed of it, where bore, outside and width mean just one. */
+function snap(claim: Claim, line: Line): void {
+  const stated = (key: string) => {
+    const span = claim.spans.find(s => s.field === key);
+    return line.measures
+      .concat(line.groups.flatMap(g => g.measures))
+      .find(m => m.start === span?.start && m.um === claim.lengths.get(key));
+  };
+  const [bore, od, width] = [stated('bore'), stated('od'), stated('width')];
+  if (!bore) return;
+  const found = publishedFor(bore, od, width);
+  if (found.length === 0) {
+    if (od && width) claim.features.add('unlisted');
+    return;
+  }
+  if (od && width) claim.features.add('listed');
+  for (const key of ['bore', 'od', 'width'] as const) {
+    const values = new Set(found.map(s => s[key]));
+    if (values.size === 1 && claim.lengths.has(key)) claim.lengths.set(key, [...values][0]!);
+  }
+}
+
+export const bearing: CategoryDefinition = {
+  name: 'bearing',
+  title: 'Ball bearing',
+  plural: 'Ball bearings',
+  dims: [
+    { key: 'bore', label: 'bore', diameter: true, unit: 'mm', limits: [mm(0.5), mm(200)] },
+    { key: 'od', label: 'outside', diameter: true, unit: 'mm', limits: [mm(1.5), mm(400)] },
+    { key: 'width', label: 'width', unit: 'mm', limits: [mm(0.5), mm(120)] },
+  ],
+  sizeDims: ['bore', 'od', 'width'],
+  itemAttrs: ['type', 'flanged', 'seal', 'clearance', 'material'],
+  labels,
+  words,
+  standards: {
+    'DIN 625': {},
+    'ISO 15': {},
+    'DIN 617': { type: 'needle' },
+    'DIN 618': { type: 'needle' },
+    'DIN 711': { type: 'thrust' },
+  },
+  stems,
+  designationAt,
+  settle,
+  ...plainSize('bore', 'od', 'width'),
+  sizes: sizes.map(({ bore, od, width }) => ({ bore, od, width })),
+  designations,
+  drawing,
+  examples,
+};

@@ -1,0 +1,80 @@
+import type { Claim } from '../../reading/claim.ts';
+import type { Line } from '../../reading/line.ts';
+import { mm } from '../../units/length.ts';
+import type { CategoryDefinition } from '../definition.ts';
+import { withGrades } from '../screw/index.ts';
+import { giveLabelled } from '../settle-labels.ts';
+import { giveThread, parseThread, writeThread } from '../settle-thread.ts';
+import { designationOfThread, threadedSizes } from '../threaded-sizes.ts';
+import { examples } from './examples.ts';
+import { words } from './words.ts';
+
+const lock = { type: 'lock' };
+const labels = { thickness: 'thickness', height: 'thickness' };
+
+function settle(claim: Claim, line: Line): void {
+  const used = giveLabelled(claim, line, labels);
+  const threaded = giveThread(claim, line, true);
+  // Of the sizes behind a nut's thread the last is its height: 8-36 x 19/64 x 1/8 thick, M3 x 2.4
+  const rest = threaded?.rest.filter(m => !used.has(m)) ?? [];
+  if (rest.length === 1 && !claim.has('thickness') && rest[0]!.um <= threaded!.thread.major * 2)
+    claim.measure('thickness', rest[0]!);
+}
+
+export const nut: CategoryDefinition = {
+  name: 'nut',
+  title: 'Nut',
+  plural: 'Nuts',
+  dims: [
+    { key: 'thread', label: 'thread', unit: 'thread' },
+    { key: 'pitch', label: 'pitch', unit: 'mm', limits: [mm(0.1), mm(6)] },
+    { key: 'thickness', label: 'height', unit: 'mm', limits: [mm(0.5), mm(80)] },
+  ],
+  sizeDims: ['thread'],
+  itemAttrs: ['type', 'hand', 'material'],
+  labels,
+  words: withGrades(words),
+  standards: {
+    'DIN 934': { type: 'hex' },
+    'ISO 4032': { type: 'hex' },
+    'ISO 4033': { type: 'hex' },
+    'ISO 8673': { type: 'hex' },
+    'DIN 439': { type: 'jam' },
+    'DIN 936': { type: 'jam' },
+    'ISO 4035': { type: 'jam' },
+    'ISO 4036': { type: 'jam' },
+    'DIN 985': lock,
+    'DIN 982': lock,
+    'DIN 980': lock,
+    'DIN 6924': lock,
+    'ISO 7040': lock,
+    'ISO 7042': lock,
+    'ISO 10511': lock,
+    'DIN 1587': { type: 'cap' },
+    'DIN 917': { type: 'cap' },
+    'DIN 986': { type: 'cap' },
+    'DIN 935': { type: 'castle' },
+    'DIN 937': { type: 'castle' },
+    'DIN 6923': { type: 'flange' },
+    'ISO 4161': { type: 'flange' },
+    'DIN 6926': { type: 'flange' },
+    'DIN 557': { type: 'square' },
+    'DIN 562': { type: 'square' },
+    'DIN 315': { type: 'wing' },
+    'DIN 508': { type: 't-nut' },
+    'DIN 466': {},
+    'DIN 467': {},
+    'DIN 1804': {},
+    'JIS B 1181': { type: 'hex' },
+  },
+  stems: [],
+  settle,
+  write: writeThread,
+  parse: text => {
+    const parsed = parseThread(text);
+    return parsed && parsed.rest === '' ? { dims: parsed.dims, implied: parsed.implied } : null;
+  },
+  sizes: threadedSizes([null]),
+  designations: designationOfThread,
+  examples,
+};

@@ -1,0 +1,88 @@
+import type { CategoryWords } from '../definition.ts';
+
+export const words: CategoryWords = {
+  nouns: {
+    en: {
+      'pin, pins, parallel pin, straight pin, steel pin, locating pin, pivot pin, hinge pin, bail pin, stop pin, guide pin, pn, roller pin, lock pin, knock pin, set pin':
+        {},
+      'dowel pin, dowel, dowel pins, dwl pin': { type: 'dowel' },
+      'cotter pin, split pin, cotter, split cotter pin, cotter-pin': { type: 'cotter' },
+      'clevis pin': { type: 'clevis' },
+      'grooved pin, groove pin, knurled pin': { type: 'grooved' },
+      'taper pin, tapered pin': { type: 'taper' },
+      'roll pin, spring pin, rollpin, slotted spring pin, tension pin, sellock pin, coiled spring pin, spring dowel, slotted pin, coiled pin, tension sleeve':
+        { type: 'spring' },
+      'r-clip, r clip, hitch pin, hairpin cotter, hair pin, r pin, r-pin': {},
+    },
+    de: {
+      'stift, bolzen, steckstift, achsstift, haltestift, führungsstift': {},
+      'zylinderstift, passstift, paßstift, zylinderstifte': { type: 'dowel' },
+      'splint, splinte': { type: 'cotter' },
+      'gabelkopfbolzen, klappstecker, bolzen mit kopf': { type: 'clevis' },
+      'kerbstift, knebelkerbstift, passkerbstift, kerbnagel': { type: 'grooved' },
+      kegelstift: { type: 'taper' },
+      'spannstift, spannhülse, spiralspannstift, federstift, schwerspannstift, spiralstift': {
+        type: 'spring',
+      },
+      'federstecker, federsplint': {},
+    },
+    fr: {
+      'goupille, goupilles, axe de goupille, pion': {},
+      'goupille cylindrique, goupille de centrage, pion de centrage': { type: 'dowel' },
+      'goupille fendue, goupilles fendues': { type: 'cotter' },
+      'axe de chape, axe a tete': { type: 'clevis' },
+      'goupille cannelee': { type: 'grooved' },
+      'goupille conique': { type: 'taper' },
+      'goupille elastique, goupille mecanindus, mecanindus, goupilles elastiques, goupille ressort': {
+        type: 'spring',
+      },
+    },
+    it: {
+      'spina, perno, spine, perni, spinotto, copiglia perno': {},
+      'spina cilindrica, spine cilindriche, spina di centraggio, spina di riferimento': { type: 'dowel' },
+      'copiglia, coppiglia, copiglie, coppiglie': { type: 'cotter' },
+      'spina conica, spine coniche': { type: 'taper' },
+      'spina elastica, spine elastiche': { type: 'spring' },
+      'spina intagliata': { type: 'grooved' },
+    },
+    es: {
+      'pasador, clavija, pasadores, bulon pasador, espiga': {},
+      'pasador cilindrico, pasador de centrado': { type: 'dowel' },
+      'pasador de aletas, chaveta partida, pasador partido, pasador abierto': { type: 'cotter' },
+      'pasador conico': { type: 'taper' },
+      'pasador elastico, pasadores elasticos': { type: 'spring' },
+      'pasador estriado': { type: 'grooved' },
+    },
+    nl: {
+      'pen, stift, paspen, pennen': {},
+      'cilindrische pen, paspen, cilinderpen': { type: 'dowel' },
+      'splitpen, splitpennen': { type: 'cotter' },
+      gaffelpen: { type: 'clevis' },
+      'conische pen': { type: 'taper' },
+      'spanstift, veerpen, spanbus pen, spanbusje': { type: 'spring' },
+      kerfpen: { type: 'grooved' },
+    },
+    ja: {
+      ピン: {},
+      '平行ピン, ノックピン, ダウエルピン': { type: 'dowel' },
+      '割ピン, 割りピン, コッターピン': { type: 'cotter' },
+      'テーパーピン, テーパピン': { type: 'taper' },
+      'スプリングピン, ロールピン': { type: 'spring' },
+    },
+  },
+  modifiers: {
+    en: {
+      dowel: { type: 'dowel' },
+      cotter: { type: 'cotter' },
+      clevis: { type: 'clevis' },
+      grooved: { type: 'grooved' },
+      'taper, tapered': { type: 'taper' },
+      'spring, roll, slotted, coiled': { type: 'spring' },
+    },
+  },
+  plain: {
+    en: 'pin header, pin holder, pin punch, pin connector, pin socket, header pin, pogo pin, rolling pin, pin cap, pin plate, pin gauge, firing pin, king pin, pin vise, crank pin, crankpin, pin strip, pin housing, gudgeon pin, contact pin, pin spanner',
+    de: 'stiftleiste, stiftschlüssel, bolzenschneider, kolbenbolzen, kontaktstift, stiftsockel, schreibstift',
+    ja: 'ピンヘッダー, ピンヘッダ, ピンホルダー',
+  },
+};

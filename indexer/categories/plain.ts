@@ -1,0 +1,41 @@
+import type { CategoryDefinition } from './definition.ts';
+
+/** A part of no measured kind: its maker and part number are its item. */
+export const plain: CategoryDefinition = {
+  name: 'plain',
+  title: 'Other part',
+  plural: 'Other parts',
+  dims: [],
+  sizeDims: [],
+  itemAttrs: [],
+  labels: {},
+  words: { nouns: {} },
+  standards: {
+    'DIN 6885': {},
+    'DIN 6888': {},
+    'DIN 7337': {},
+    'DIN 975': {},
+    'DIN 976': {},
+    'DIN 976-1': {},
+    'DIN 660': {},
+    'DIN 661': {},
+    'DIN 703': {},
+    'DIN 705': {},
+    'ISO 2936': {},
+    'DIN 911': {},
+    'DIN 71412': {},
+    'DIN 7337-A': {},
+  },
+  stems: [],
+  settle: () => {},
+  write: () => null,
+  parse: () => null,
+  sizes: [],
+  designations: () => [],
+  examples: [
+    ['SIDE PLATE', { size: null, dims: {} }],
+    ['Gehäusedeckel', { size: null, dims: {} }],
+    ['Poignée', { size: null, dims: {} }],
+    ['Passfeder DIN 6885 3x3x10', { size: null, dims: {} }],
+  ],
+};

@@ -1,0 +1,137 @@
+import type { Claim } from '../reading/claim.ts';
+import type { Line } from '../reading/line.ts';
+import type { Measure } from '../reading/measures.ts';
+import type { LabelMeanings } from './definition.ts';
+import { giveLabelled, unlabelledGroups } from './settle-labels.ts';
+
+/** The three names a ring-shaped part gives to inside, outside and what lies between its faces. */
+export interface RingKeys {
+  inside: string;
+  outside: string;
+  across: string;
+}
+
+/** Whether three sizes, as inside, outside, across, are a published part of the category. */
+export type IsListed = (inside: Measure, outside: Measure, across: Measure) => boolean;
+
+type Order = readonly [inside: number, outside: number, across: number];
+
+/** Orders seen in print, the usual first. */
+const orders: readonly Order[] = [
+  [0, 1, 2],
+  [1, 0, 2],
+  [0, 2, 1],
+  [2, 0, 1],
+  [1, 2, 0],
+  [2, 1, 0],
+];
+
+const possible = (sizes: readonly Measure[], [inside, outside]: Order) =>
+  sizes[inside]!.um < sizes[outside]!.um;
+
+/** Which of three printed sizes is which, and whether a person should look. */
+export function orderRing(
+  sizes: readonly Measure[],
+  isListed: IsListed,
+): { order: Order; doubt: string | null; listed: boolean } {
+  const listed = orders.filter(o => possible(sizes, o) && isListed(sizes[o[0]]!, sizes[o[1]]!, sizes[o[2]]!));
+  const [a, b, c] = sizes.map(s => s.um) as [number, number, number];
+  const first = listed[0];
+  if (first && (listed.length === 1 || first === orders[0] || first === orders[1])) {
+    const usual = first === orders[0] || first === orders[1];
+    return {
+      order: first,
+      listed: true,
+      doubt: usual ? null : 'sizes printed in an unusual order; read as the only published size',
+    };
+  }
+  if (a < b) {
+    if (c > b) return { order: orders[0]!, listed: false, doubt: null };
+    return { order: orders[0]!, listed: false, doubt: null };
+  }
+  if (a > b && b > 0) {
+    // The outside first. Of the other two the smaller lies across, unless the last is as large as the first.
+    if (c >= a)
+      return {
+        order: orders[1]!,
+        listed: false,
+        doubt: 'the order of the sizes does not tell which is which',
+      };
+    return b >= c
+      ? { order: orders[1]!, listed: false, doubt: null }
+      : {
+          order: orders[1]!,
+          listed: false,
+          doubt: 'outside diameter printed first: bore and width could be the other way round',
+        };
+  }
+  return { order: orders[0]!, listed: false, doubt: 'inside and outside diameter are printed the same' };
+}
+
+/** Settles inside, outside and across of a ring-shaped part from labels and groups. */
+export function settleRing(
+  claim: Claim,
+  line: Line,
+  keys: RingKeys,
+  labels: LabelMeanings,
+  isListed: IsListed = () => false,
+): void {
+  const used = giveLabelled(claim, line, labels);
+  const { inside, outside, across } = keys;
+  for (const group of unlabelledGroups(line, used)) {
+    if (group.threaded) continue;
+    const open = [inside, outside, across].filter(key => !claim.has(key));
+    if (open.length === 0) break;
+    const { measures } = group;
+    if (measures.length === 3 && open.length === 3) {
+      const { order, doubt, listed } = orderRing(measures, isListed);
+      claim.measure(inside, measures[order[0]]!);
+      claim.measure(outside, measures[order[1]]!);
+      claim.measure(across, measures[order[2]]!);
+      claim.features.add('three-sizes');
+      if (listed) claim.features.add('listed');
+      if (order[0] !== 0) claim.notes.push('outside diameter printed first');
+      if (doubt) claim.doubt(doubt);
+      break;
+    }
+    if (measures.length === 2 && open.length >= 2) settlePair(claim, measures, open, keys);
+    else if (measures.length === 2 && open.length === 1 && !group.joined) continue;
+    else if (measures.length === 1) settleOne(claim, measures[0]!, open, keys);
+    else if (measures.length > 3) {
+      claim.doubt('more sizes than this part has');
+      break;
+    }
+    if (group.joined) break;
+  }
+  const [i, o] = [claim.lengths.get(inside), claim.lengths.get(outside)];
+  if (i !== undefined && o !== undefined && o <= i) {
+    claim.doubt('the outside diameter is not larger than the inside');
+    claim.features.add('contradiction');
+  }
+}
+
+/** Two sizes: inside and outside, or the two that labels left open, in that order. */
+function settlePair(claim: Claim, pair: readonly Measure[], open: readonly string[], keys: RingKeys): void {
+  const [first, second] = pair as [Measure, Measure];
+  claim.features.add('two-sizes');
+  if (open.includes(keys.inside) && open.includes(keys.outside)) {
+    const swapped = first.um > second.um;
+    claim.measure(keys.inside, swapped ? second : first);
+    claim.measure(keys.outside, swapped ? first : second);
+    if (swapped) {
+      claim.notes.push('outside diameter printed first');
+      claim.features.add('swapped');
+    }
+    return;
+  }
+  claim.measure(open[0]!, first);
+  claim.measure(open[1]!, second);
+}
+
+/** A single size: a Ø or a plain number is the inside diameter, unless it is known already. */
+function settleOne(claim: Claim, size: Measure, open: readonly string[], keys: RingKeys): void {
+  claim.features.add('one-size');
+  if (open.length === 3 || open.length === 1)
+    claim.measure(open.includes(keys.inside) ? keys.inside : open[0]!, size);
+  else claim.features.add('loose-size');
+}

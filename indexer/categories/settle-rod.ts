@@ -1,0 +1,50 @@
+import type { Claim } from '../reading/claim.ts';
+import type { Line } from '../reading/line.ts';
+import type { LabelMeanings } from './definition.ts';
+import { giveLabelled, unlabelledGroups } from './settle-labels.ts';
+
+/** What a length or thickness is called on a rod, pin or shaft. */
+export const rodLabels: LabelMeanings = {
+  dia: 'dia',
+  od: 'dia',
+  d: 'dia',
+  length: 'length',
+  free: 'length',
+  width: 'length',
+};
+
+/** Settles diameter and length of a round part. The smaller is the diameter where the larger is printed first. */
+export function settleRod(claim: Claim, line: Line): void {
+  const used = giveLabelled(claim, line, rodLabels);
+  for (const thread of line.threads) {
+    // M8 of a smooth rod is 8 mm: no thread is given.
+    if (thread.kind !== 'metric' || claim.has('dia')) continue;
+    claim.lengths.set('dia', thread.major);
+    claim.span('dia', thread);
+    claim.notes.push(`${thread.name} taken as a diameter of ${thread.major / 1000} mm`);
+    claim.features.add('thread-for-diameter');
+  }
+  const groups = unlabelledGroups(line, used);
+  for (const { measures, joined } of groups) {
+    const open = ['dia', 'length'].filter(key => !claim.has(key));
+    if (open.length === 0 || measures.length > 3) break;
+    const marked = measures.find(m => m.diameter);
+    if (measures.length >= 2 && open.length === 2) {
+      let [dia, length] = measures as [(typeof measures)[0], (typeof measures)[0]];
+      if (marked && marked !== dia) [dia, length] = [marked, dia];
+      else if (!marked && dia.um > length.um) {
+        [dia, length] = [length, dia];
+        claim.features.add('swapped');
+        claim.notes.push('length printed first');
+      }
+      claim.measure('dia', dia);
+      claim.measure('length', length);
+      claim.features.add('two-sizes');
+      if (measures.length === 3) claim.doubt('more sizes than this part has');
+    } else if (measures.length === 1 || open.length === 1) {
+      claim.measure(marked && open.includes('dia') ? 'dia' : open[0]!, marked ?? measures[0]!);
+      claim.features.add('one-size');
+    }
+    if (joined) break;
+  }
+}

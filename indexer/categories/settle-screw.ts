@@ -1,0 +1,64 @@
+import type { Claim } from '../reading/claim.ts';
+import type { Line } from '../reading/line.ts';
+import { inUnit, type Measure } from '../reading/measures.ts';
+import { inch, mm } from '../units/length.ts';
+import { giveLabelled, unlabelledGroups } from './settle-labels.ts';
+import { giveThread } from './settle-thread.ts';
+
+/** Settles thread and length of a screw; a tapping or wood screw has a diameter instead of a thread. */
+export function settleScrew(claim: Claim, line: Line): void {
+  const used = giveLabelled(claim, line, { length: 'length' });
+  const tapping = claim.attrs['type'] === 'self-tapping' || claim.attrs['type'] === 'wood';
+  const threaded = giveThread(claim, line, false);
+  if (!threaded && claim.features.has('contradiction')) return;
+  if (threaded) {
+    if (threaded.thread.kind === 'number' && tapping) {
+      claim.texts.delete('thread');
+      claim.lengths.set('dia', threaded.thread.major);
+    }
+    const rest = threaded.rest.filter(m => !used.has(m));
+    const loose = rest.length > 0 ? rest : looseSizes(line, used, threaded.group.measures);
+    if (loose.length > 1 && rest.length > 1) claim.doubt('more sizes than a screw has');
+    else if (loose[0] && !claim.has('length')) giveLength(claim, loose[0], threaded.thread.kind !== 'metric');
+    return;
+  }
+  const group = unlabelledGroups(line, used)[0];
+  if (!group) return;
+  const [first, second] = group.measures;
+  if (group.measures.length === 2 && second) {
+    claim.measure('dia', first!);
+    claim.measure('length', second);
+    claim.features.add('two-sizes');
+    return;
+  }
+  const singles = looseSizes(line, used, []);
+  const [dia, length] = singles;
+  if (dia && (claim.has('length') || length)) {
+    claim.measure('dia', dia);
+    if (length) claim.measure('length', length);
+    claim.features.add('loose-size');
+  } else if (dia && dia.um >= mm(3) && dia.unitStated) claim.features.add('loose-size');
+}
+
+/** Lone sizes of the line, in printed order. */
+const looseSizes = (line: Line, used: ReadonlySet<Measure>, not: readonly Measure[]): Measure[] =>
+  line.groups
+    .filter(g => !g.thread && !g.joined)
+    .flatMap(g => g.measures.filter(m => m.label === null && !used.has(m) && !not.includes(m)));
+
+/**
+ * Gives the length. Behind an inch thread a bare number is inches while it can be: a decimal, or a whole number up to 4;
+ * a larger whole number is millimetres, and a person should look.
+ */
+function giveLength(claim: Claim, size: Measure, inchThread: boolean): void {
+  if (!inchThread || size.unitStated) {
+    claim.measure('length', size);
+    return;
+  }
+  if (size.value <= 4) claim.measure('length', inUnit(size, 'in'));
+  else {
+    claim.measure('length', size);
+    claim.doubt('inch thread with a length that can only be millimetres');
+  }
+  if (claim.lengths.get('length')! < inch(0.03)) claim.doubt('too short for a screw');
+}

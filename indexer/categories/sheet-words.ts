@@ -1,0 +1,121 @@
+import type { Language } from '../reading/dictionary.ts';
+
+/** Words of a sheet rather than of a part: headings, totals, title blocks, notes. */
+export const sheetWords: Record<Language, string> = {
+  en: `continued, continued overleaf, overleaf, end of figure, end of list, end of page, total, subtotal, sub total, grand total, page, sheet no, sheet size, scale, drawing no, drawing number, dwg no, drawn by, drawn, checked by, checked, approved by, approved, title, revision, rev, date,
+    note, notes, see note, see notes, figure, fig, table, parts list, spare parts list, parts catalog, parts catalogue, bill of materials, bom, exploded view, serial number, serial no, model no, model number, copyright, all rights reserved, printed in, do not scale, tolerances,
+    unless otherwise stated, unless otherwise specified, all dimensions in mm, dimensions in mm, dimensions in inches, dimensions in millimetres, dimensions in millimeters, projection, third angle, first angle, material list, price list, prices, incl vat, excl vat, vat, invoice, order form, order no, www, http, https, tel, phone, email, contact,
+    attaching parts, not illustrated, not shown, not sold separately, for reference only, reference only, this page intentionally left blank, intentionally left blank, blank page, index, contents, section, chapter, appendix, and, the, by, issue, valid from, effective, see, subject to change, subject to alteration, without notice, specifications, weight, shipping, carriage, discount, currency, eur, usd, gbp, hardware list, list`,
+  de: `fortsetzung, summe, gesamt, zwischensumme, gesamtsumme, seite, blatt, maßstab, massstab, zeichnung, zeichnungsnummer, zeichnungs nr, zchn nr, gezeichnet, gezeichnet von, geprüft, freigegeben, titel, revision, datum, hinweis, anmerkung, siehe, siehe hinweis, abbildung, abb, bild, tabelle, ersatzteilliste, teileliste, stückliste, explosionszeichnung,
+    seriennummer, alle maße in mm, alle rechte vorbehalten, technische änderungen vorbehalten, änderungen vorbehalten, preisliste, preise, mwst, inkl mwst, zzgl mwst, rechnung, bestellung, bestellformular, ende der liste, inhalt, inhaltsverzeichnis, kapitel, ohne abbildung, nicht abgebildet, nicht einzeln erhältlich, fortsetzung nächste seite, toleranzen, stand, ausgabe`,
+  fr: `suite, suite page suivante, sous-total, somme, page, feuille, echelle, dessin, dessine par, verifie, approuve, titre, revision, date, note, remarque, voir note, figure, fig, tableau, liste des pieces, liste de pieces, nomenclature, vue eclatee, numero de serie, tous droits reserves, toutes dimensions en mm, dimensions en mm, tarif, prix, tva, facture, bon de commande, fin de liste, sommaire, chapitre, non illustre, non vendu separement, total general, cotes en mm`,
+  it: `continua, segue, segue a pagina successiva, totale, subtotale, pagina, foglio, scala, disegno, disegnato da, disegnato, controllato, approvato, titolo, revisione, data, nota, note, vedi nota, figura, fig, tabella, elenco ricambi, lista ricambi, lista parti, elenco parti, distinta base, esploso, numero di serie, tutti i diritti riservati, dimensioni in mm, quote in mm, listino, prezzo, iva, fattura, ordine, fine elenco, indice, capitolo, non illustrato, non fornito singolarmente`,
+  es: `continua, continuacion, total, subtotal, pagina, hoja, escala, plano, dibujado por, dibujado, comprobado, revisado, aprobado, titulo, revision, fecha, nota, notas, ver nota, figura, fig, tabla, lista de piezas, lista de repuestos, lista de materiales, despiece, numero de serie, todos los derechos reservados, dimensiones en mm, cotas en mm, tarifa, precio, iva, factura, pedido, fin de la lista, indice, capitulo, no ilustrado, no se vende por separado`,
+  nl: `vervolg, vervolg op volgende pagina, totaal, subtotaal, pagina, blad, schaal, tekening, getekend, getekend door, gecontroleerd, goedgekeurd, titel, revisie, datum, opmerking, zie opmerking, figuur, fig, tabel, onderdelenlijst, stuklijst, explosietekening, serienummer, alle rechten voorbehouden, afmetingen in mm, maten in mm, prijslijst, prijs, btw, factuur, bestelling, einde lijst, inhoud, hoofdstuk, niet afgebeeld, niet los leverbaar`,
+  ja: `続く, 次ページ, 合計, 小計, 総計, ページ, 頁, 尺度, 図面, 図番, 製図, 検図, 承認, 表題, 改訂, 日付, 注, 注意, 備考参照, 図, 表, 部品表, 部品リスト, パーツリスト, 展開図, 分解図, 製造番号, 税込, 税抜, 消費税, 注文書, 目次, 以下余白, 単位, 単位mm`,
+};
+
+/** Words that name a column, by what the column holds. */
+export const columnWords: Record<string, Partial<Record<Language, string>>> = {
+  qty: {
+    en: "qty, quantity, quant, amount, no off, no. off, req'd, reqd, required, no reqd, count, q'ty, qnty, number required, pcs per unit, units per assy",
+    de: 'menge, anzahl, stückzahl, anz, stk, stück',
+    fr: 'qte, quantite, nb, nombre, qt',
+    it: 'q.ta, quantita, qta, pezzi, n pezzi',
+    es: 'cant, cantidad, uds, unidades',
+    nl: 'aantal, hoeveelheid',
+    ja: '個数, 数量, 員数',
+  },
+  ref: {
+    en: 'ref, item, item no, item number, key, key no, index no, index, ref no, pos, position, no, #, find no, balloon, callout, fig item',
+    de: 'pos, position, nr, lfd nr, bild nr, pos nr',
+    fr: 'rep, repere, ref, poste',
+    it: 'pos, rif, posizione, n.',
+    es: 'pos, n, posicion, marca',
+    nl: 'pos, nr, positie',
+    ja: '番号, 見出番号, 符号',
+  },
+  partNumber: {
+    en: 'part no, part number, p/n, part #, code, stock no, order code, pn, part code, part nr, sku, vendor part number, ordering information, supplier part',
+    de: 'teile nr, teilenummer, artikelnummer, artikel nr, art nr, bestellnummer, bestell nr, sachnummer, ident nr, et nr',
+    fr: 'reference, code article, numero de piece, no piece, code',
+    it: 'codice, cod, codice articolo, numero parte',
+    es: 'codigo, referencia, n de pieza',
+    nl: 'artikelnr, artikelnummer, onderdeelnummer, bestelnummer',
+    ja: '部品番号, 品番, コード, 部番',
+  },
+  description: {
+    en: 'description, name, part name, part, designation, component, title, parts, part description, nomenclature, item description',
+    de: 'bezeichnung, benennung, beschreibung, teil, artikel',
+    fr: 'designation, description, libelle, piece, denomination',
+    it: 'descrizione, denominazione, nome, particolare',
+    es: 'descripcion, denominacion, nombre, pieza',
+    nl: 'omschrijving, benaming, onderdeel, beschrijving',
+    ja: '部品名, 品名, 名称',
+  },
+  size: {
+    en: 'size, dimension, dimensions, spec, specification, type',
+    de: 'größe, abmessung, abmessungen, maße, typ',
+    fr: 'dimensions, dimension, taille, cotes, type',
+    it: 'dimensioni, misura, misure, tipo',
+    es: 'dimensiones, medida, medidas, tamano, tipo',
+    nl: 'afmeting, afmetingen, maat, type',
+    ja: '寸法, サイズ, 規格, 仕様',
+  },
+  material: {
+    en: 'material, finish',
+    de: 'werkstoff, material',
+    fr: 'matiere, materiau',
+    it: 'materiale',
+    es: 'material',
+    nl: 'materiaal',
+    ja: '材質, 材料',
+  },
+  price: {
+    en: 'price, unit price, cost, each, list price, total price, total cost, unit cost',
+    de: 'preis, einzelpreis, gesamtpreis',
+    fr: 'prix, prix unitaire, tarif',
+    it: 'prezzo, prezzo unitario',
+    es: 'precio, precio unitario',
+    nl: 'prijs, stuksprijs',
+    ja: '価格, 単価, 金額',
+  },
+  remarks: {
+    en: 'remarks, notes, comments, comment, source, supplier, vendor, link, url, manufacturer, brand, where used',
+    de: 'bemerkung, bemerkungen, hinweis, lieferant, hersteller',
+    fr: 'observations, observation, remarques, remarque, fournisseur, fabricant',
+    it: 'note, osservazioni, fornitore',
+    es: 'observaciones, notas, proveedor, fabricante',
+    nl: 'opmerkingen, opmerking, leverancier',
+    ja: '備考, 摘要, メーカー',
+  },
+  weight: {
+    en: 'weight, mass, kg',
+    de: 'gewicht, masse',
+    fr: 'poids, masse',
+    it: 'peso',
+    es: 'peso',
+    nl: 'gewicht',
+    ja: '重量, 質量',
+  },
+  drawing: {
+    en: 'drawing, drawing no, standard',
+    de: 'norm, zeichnung',
+    fr: 'norme',
+    it: 'norma',
+    es: 'norma',
+    nl: 'norm',
+    ja: '規格番号',
+  },
+};
+
+/** Words that count pieces, beside their number. */
+export const countWords: Record<Language, string> = {
+  en: "pcs, pc, pieces, piece, off, ea, each, units, qty, quantity, q'ty, pce, pces, x off, required, req'd, reqd, no off",
+  de: 'stück, stk, st, mal, anzahl, menge, anz',
+  fr: 'pieces, piece, pces, pcs, qte, quantite, unites',
+  it: 'pezzi, pz, pezzo, q.ta, quantita, qta',
+  es: 'piezas, uds, unidades, ud, pza, pzas, cant, cantidad',
+  nl: 'stuks, stuk, st, aantal',
+  ja: '個数, 数量',
+};

@@ -1,0 +1,72 @@
+import type { Dims } from '../reading/reading.ts';
+import { shimRings, stockedShimThicknesses } from '../standards/din-988.ts';
+import { mm, toMm } from '../units/length.ts';
+import type { CategoryDefinition } from './definition.ts';
+import { settleRing } from './settle-ring.ts';
+import { plainSize } from './size-text.ts';
+import { washerLabels } from './washer/index.ts';
+
+export const shim: CategoryDefinition = {
+  name: 'shim',
+  title: 'Shim',
+  plural: 'Shims',
+  dims: [
+    { key: 'id', label: 'hole', diameter: true, unit: 'mm', limits: [mm(0.5), mm(200)] },
+    { key: 'od', label: 'outside', diameter: true, unit: 'mm', limits: [mm(1), mm(400)] },
+    { key: 'thickness', label: 'thickness', unit: 'mm', limits: [mm(0.01), mm(6)] },
+  ],
+  sizeDims: ['id', 'od', 'thickness'],
+  itemAttrs: ['material'],
+  labels: washerLabels,
+  words: {
+    nouns: {
+      en: {
+        'shim, shim ring, shim washer, shims, adjusting shim, bearing shim, brass shim, spool shim, steel shim, adjustment shim':
+          {},
+      },
+      de: {
+        'passscheibe, paßscheibe, ausgleichsscheibe, distanzscheibe, einstellscheibe, beilegscheibe, shimscheibe, stützscheibe, abstimmscheibe':
+          {},
+      },
+      fr: { "cale, rondelle de calage, cale de reglage, cale d'epaisseur, rondelle de reglage": {} },
+      it: {
+        'spessore, spessori, rasamento, rasamenti, rondella di rasamento, anello di spessoramento, rosetta di rasamento':
+          {},
+      },
+      es: { 'arandela de ajuste, calce, suplemento, galga de ajuste, arandela de suplemento': {} },
+      nl: { 'vulring, pasring, opvulring, stelring, passchijf, vulplaatje': {} },
+      ja: { 'シム, シムリング, 調整ワッシャー, 調整ワッシャ, シムワッシャー': {} },
+    },
+    plain: { en: 'shim stock, shim sheet, shim kit' },
+  },
+  standards: { 'DIN 988': {} },
+  stems: [],
+  settle: (claim, line) => {
+    for (const thread of line.threads) claim.text('thread', thread.name, thread);
+    settleRing(claim, line, { inside: 'id', outside: 'od', across: 'thickness' }, washerLabels);
+    loneThickness(claim);
+  },
+  ...plainSize('id', 'od', 'thickness'),
+  sizes: shimRings.flatMap(({ id, od }) => stockedShimThicknesses.map(thickness => ({ id, od, thickness }))),
+  designations: (dims: Dims) =>
+    shimRings.some(r => toMm(r.id) === dims['id'] && toMm(r.od) === dims['od'])
+      ? [`DIN 988 ${dims['id']}x${dims['od']}x${dims['thickness']}`]
+      : [],
+  examples: [
+    ['SHIM 8X14X0.1', 'shim 8x14x0.1'],
+    ['Passscheibe DIN 988 5x10x0,2', 'shim 5x10x0.2'],
+    ['Shim, 0.1 mm thick', { size: null, dims: { thickness: 0.1 } }],
+    ['SHIM 0.2', { size: null, dims: { thickness: 0.2 } }],
+    ['Rondelle de calage 6x12x0,5', 'shim 6x12x0.5'],
+    ['シム 10x16x0.3', 'shim 10x16x0.3'],
+  ],
+};
+
+/** A shim's lone small size is its thickness: nobody's hole is a tenth of a millimetre. */
+function loneThickness(claim: Parameters<CategoryDefinition['settle']>[0]): void {
+  const id = claim.lengths.get('id');
+  if (id === undefined || id > mm(1) || claim.has('od') || claim.has('thickness')) return;
+  claim.lengths.delete('id');
+  claim.lengths.set('thickness', id);
+  for (const span of claim.spans) if (span.field === 'id') span.field = 'thickness';
+}

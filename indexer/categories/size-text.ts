@@ -1,0 +1,19 @@
+import type { Dims } from '../reading/reading.ts';
+import { writeMillimetres } from '../units/length.ts';
+
+/** Sizes that are lengths alone, `5x11x4`: written and parsed by the order of their dimensions. */
+export function plainSize(...keys: string[]) {
+  return {
+    write(dims: Dims, implied: Dims = {}): string | null {
+      const values = keys.map(key => dims[key] ?? implied[key]);
+      if (values.some(v => typeof v !== 'number' || !(v > 0) || !Number.isFinite(v))) return null;
+      return values.map(v => writeMillimetres(v as number)).join('x');
+    },
+    parse(text: string): { dims: Dims; implied: Dims } | null {
+      const parts = text.split('x');
+      if (parts.length !== keys.length || !parts.every(p => /^\d+(\.\d{1,3})?$/.test(p) && Number(p) > 0))
+        return null;
+      return { dims: Object.fromEntries(keys.map((key, i) => [key, Number(parts[i])])), implied: {} };
+    },
+  };
+}

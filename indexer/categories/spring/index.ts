@@ -1,0 +1,108 @@
+import type { Claim } from '../../reading/claim.ts';
+import type { Line } from '../../reading/line.ts';
+import { mm } from '../../units/length.ts';
+import type { CategoryDefinition } from '../definition.ts';
+import { giveLabelled, unlabelledGroups } from '../settle-labels.ts';
+import { settleRing } from '../settle-ring.ts';
+import { plainSize } from '../size-text.ts';
+import { examples } from './examples.ts';
+import { words } from './words.ts';
+
+const labels = {
+  wire: 'wire',
+  d: 'wire',
+  od: 'od',
+  D: 'od',
+  dia: 'od',
+  id: 'id',
+  length: 'length',
+  free: 'length',
+  height: 'length',
+  thickness: 'thickness',
+};
+
+/** Wire, outside diameter and free length; the usual printed order, the wire by far the thinnest. */
+function settle(claim: Claim, line: Line): void {
+  const { type } = claim.attrs;
+  if (type === 'belleville' || type === 'wave') {
+    settleRing(
+      claim,
+      line,
+      { inside: 'id', outside: 'od', across: 'thickness' },
+      { ...labels, length: 'height', height: 'height' },
+    );
+    claim.lengths.delete('height');
+    return;
+  }
+  const flat = type === 'leaf';
+  const used = giveLabelled(claim, line, flat ? { ...labels, width: 'width' } : labels);
+  for (const { measures } of unlabelledGroups(line, used)) {
+    if (flat) break;
+    if (measures.length === 3 && !claim.has('wire') && !claim.has('od') && !claim.has('length')) {
+      const [a, b, c] = measures as [(typeof measures)[0], (typeof measures)[0], (typeof measures)[0]];
+      const wireFirst = a.um < b.um;
+      claim.measure('wire', wireFirst ? a : b);
+      claim.measure('od', wireFirst ? b : a);
+      claim.measure('length', c);
+      claim.features.add('three-sizes');
+      if (!wireFirst) claim.notes.push('outside diameter printed before the wire');
+      const [wire, od] = [claim.lengths.get('wire')!, claim.lengths.get('od')!];
+      if (wire * 2 >= od) claim.doubt('the wire is too thick for the outside diameter');
+    } else if (measures.length === 2) settlePair(claim, measures);
+    else if (measures.length === 1) claim.features.add('loose-size');
+    break;
+  }
+}
+
+/** Two sizes tell less: with a wire known they are outside diameter and length; alone they are diameter and length of the coil. */
+function settlePair(claim: Claim, measures: Parameters<typeof orderOf>[0]): void {
+  const open = ['wire', 'od', 'length'].filter(key => !claim.has(key));
+  const [a, b] = orderOf(measures);
+  if (open.length === 2) {
+    claim.measure(open[0]!, a);
+    claim.measure(open[1]!, b);
+  } else if (open.length === 3) {
+    claim.measure('od', a);
+    claim.measure('length', b);
+  }
+  claim.features.add('two-sizes');
+}
+
+const orderOf = (measures: Line['measures']) => [measures[0]!, measures[1]!] as const;
+
+const sizes = [
+  [0.3, 3, 10],
+  [0.5, 5, 15],
+  [0.8, 6, 20],
+  [1, 8, 25],
+  [1.2, 8, 7],
+] as const;
+
+export const spring: CategoryDefinition = {
+  name: 'spring',
+  title: 'Spring',
+  plural: 'Springs',
+  dims: [
+    { key: 'wire', label: 'wire', diameter: true, unit: 'mm', limits: [mm(0.08), mm(12)] },
+    { key: 'od', label: 'outside', diameter: true, unit: 'mm', limits: [mm(0.6), mm(150)] },
+    { key: 'length', label: 'free length', unit: 'mm', limits: [mm(1), mm(500)] },
+    { key: 'id', label: 'inside', diameter: true, unit: 'mm', limits: [mm(0.4), mm(150)] },
+    { key: 'thickness', label: 'thickness', unit: 'mm', limits: [mm(0.05), mm(20)] },
+  ],
+  sizeDims: ['wire', 'od', 'length'],
+  itemAttrs: ['type', 'hand', 'material'],
+  labels,
+  words,
+  standards: {
+    'DIN 2098': { type: 'compression' },
+    'DIN 2093': { type: 'belleville' },
+    'DIN 2095': { type: 'compression' },
+    'DIN 2097': { type: 'extension' },
+  },
+  stems: [],
+  settle,
+  ...plainSize('wire', 'od', 'length'),
+  sizes: sizes.map(([wire, od, length]) => ({ wire: mm(wire), od: mm(od), length: mm(length) })),
+  designations: () => [],
+  examples,
+};

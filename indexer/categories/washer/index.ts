@@ -1,0 +1,153 @@
+import type { Claim } from '../../reading/claim.ts';
+import type { Line } from '../../reading/line.ts';
+import type { Dims } from '../../reading/reading.ts';
+import type { StandardName } from '../../reading/standards.ts';
+import { type Washer, washerFor, washers, washerWithHole } from '../../standards/iso-7089.ts';
+import { mm, toMm } from '../../units/length.ts';
+import type { CategoryDefinition } from '../definition.ts';
+import { unlabelledGroups } from '../settle-labels.ts';
+import { settleRing } from '../settle-ring.ts';
+import { plainSize } from '../size-text.ts';
+import { examples } from './examples.ts';
+import { words } from './words.ts';
+
+export const washerLabels = {
+  id: 'id',
+  bore: 'id',
+  d: 'id',
+  D: 'od',
+  od: 'od',
+  dia: 'od',
+  thickness: 'thickness',
+  height: 'thickness',
+  width: 'thickness',
+};
+const keys = { inside: 'id', outside: 'od', across: 'thickness' };
+
+function settle(claim: Claim, line: Line, standard: StandardName | null): void {
+  if (new Set(line.threads.map(t => t.name)).size > 1) {
+    claim.doubt('more than one thread');
+    claim.features.add('contradiction');
+    return;
+  }
+  const thread = line.threads[0];
+  if (standard && byStandard(claim, line, standard.name)) return;
+  if (thread) {
+    claim.text('thread', thread.name, thread);
+    claim.features.add('thread');
+    byThread(claim, line, thread.major);
+    return;
+  }
+  if (claim.attrs['type'] === 'spring' && bySpringNumber(claim, line)) return;
+  settleRing(claim, line, keys, washerLabels);
+}
+
+/** `DIN 125 A 4,3` names the hole, `ISO 7089 M4` and `ISO 7089 - 4` the screw. */
+function byStandard(claim: Claim, line: Line, name: string): boolean {
+  const thread = line.threads[0];
+  const lone = line.groups.find(g => !g.thread && !g.joined)?.measures[0];
+  const form = line.tokens.find(
+    (t, at) =>
+      /^[ab]$/.test(t.text) && at > 0 && line.standards.some(s => at === s.last + 1 || at === s.last + 2),
+  );
+  const formed = form ? `${name}-${form.text.toUpperCase()}` : name;
+  let washer: Washer | undefined;
+  if (thread) washer = washerFor(formed, thread.name) ?? washerFor(name, thread.name);
+  else if (lone) {
+    const by = lone.whole ? washerFor(formed, `M${lone.value}`) : undefined;
+    washer =
+      by ??
+      washerWithHole(formed, lone.um) ??
+      washerWithHole(name, lone.um) ??
+      washerFor(formed, `M${lone.value}`);
+    if (washer) claim.span(by ? 'thread' : 'id', lone);
+  }
+  if (!washer) return false;
+  claim.designated('id', washer.d1);
+  claim.designated('od', washer.d2);
+  claim.designated('thickness', washer.h);
+  if (thread) claim.text('thread', thread.name, thread);
+  claim.features.add('designation');
+  return true;
+}
+
+/** Behind a thread stand outside diameter and thickness; one alone is the one that it can be. */
+function byThread(claim: Claim, line: Line, major: number): void {
+  const rest = line.groups.find(g => g.thread)?.measures.filter(m => m.label === null) ?? [];
+  for (const m of line.measures) {
+    const key = m.label === null ? undefined : (washerLabels as Record<string, string>)[m.label];
+    if (key) claim.measure(key, m);
+  }
+  const sizes =
+    rest.length > 0 ? rest : (unlabelledGroups(line, new Set()).find(g => !g.threaded)?.measures ?? []);
+  if (sizes.length === 1) claim.measure(sizes[0]!.um > major ? 'od' : 'thickness', sizes[0]!);
+  else if (sizes.length >= 2) {
+    if (sizes.length === 3 && sizes[0]!.um >= major && sizes[0]!.um < sizes[1]!.um)
+      claim.measure('id', sizes[0]!);
+    const [od, thickness] = sizes.slice(-2) as [(typeof sizes)[0], (typeof sizes)[0]];
+    claim.measure(od.um >= thickness.um ? 'od' : 'thickness', od);
+    claim.measure(od.um >= thickness.um ? 'thickness' : 'od', thickness);
+    claim.features.add('two-sizes');
+  }
+}
+
+/** A spring washer is named by its screw: Federring B 4 is for M4 (DIN 127, DIN 128). */
+function bySpringNumber(claim: Claim, line: Line): boolean {
+  const lone = line.measures.length === 1 && line.measures[0]!.label === null ? line.measures[0]! : null;
+  if (!lone?.whole || lone.unitStated || lone.value > 24) return false;
+  claim.text('thread', `M${lone.value}`, lone);
+  return true;
+}
+
+const lock = { type: 'lock' };
+
+export const washer: CategoryDefinition = {
+  name: 'washer',
+  title: 'Washer',
+  plural: 'Washers',
+  dims: [
+    { key: 'id', label: 'hole', diameter: true, unit: 'mm', limits: [mm(0.5), mm(200)] },
+    { key: 'od', label: 'outside', diameter: true, unit: 'mm', limits: [mm(1), mm(400)] },
+    { key: 'thickness', label: 'thickness', unit: 'mm', limits: [mm(0.02), mm(30)] },
+    { key: 'thread', label: 'for thread', unit: 'thread' },
+  ],
+  sizeDims: ['id', 'od', 'thickness'],
+  itemAttrs: ['type', 'material'],
+  labels: washerLabels,
+  words,
+  standards: {
+    'DIN 125': { type: 'flat' },
+    'DIN 126': { type: 'flat' },
+    'DIN 433': { type: 'flat' },
+    'DIN 440': { type: 'flat' },
+    'DIN 1440': { type: 'flat' },
+    'DIN 9021': { type: 'flat' },
+    'DIN 7349': { type: 'flat' },
+    'ISO 7089': { type: 'flat' },
+    'ISO 7090': { type: 'flat' },
+    'ISO 7091': { type: 'flat' },
+    'ISO 7092': { type: 'flat' },
+    'ISO 7093': { type: 'flat' },
+    'ISO 7093-1': { type: 'flat' },
+    'ISO 7094': { type: 'flat' },
+    'DIN 127': { type: 'spring' },
+    'DIN 128': { type: 'spring' },
+    'DIN 7980': { type: 'spring' },
+    'DIN 137': { type: 'wave' },
+    'DIN 6797': { type: 'star' },
+    'DIN 6798': { type: 'star' },
+    'DIN 6796': { type: 'spring' },
+    'DIN 25201': lock,
+    'JIS B 1256': { type: 'flat' },
+    'JIS B 1251': { type: 'spring' },
+  },
+  stems: [],
+  settle,
+  ...plainSize('id', 'od', 'thickness'),
+  sizes: washers.map(({ d1, d2, h }) => ({ id: d1, od: d2, thickness: h })),
+  designations: (dims: Dims) =>
+    washers
+      .filter(w => toMm(w.d1) === dims['id'] && toMm(w.d2) === dims['od'] && toMm(w.h) === dims['thickness'])
+      .map(w => `${w.standard} ${w.thread}`),
+  examples,
+};

@@ -1,0 +1,94 @@
+import { toMm, type Um } from '../units/length.ts';
+import type { Measure } from './measures.ts';
+import type { Attrs, CategoryName, Dims, Span } from './reading.ts';
+
+/** Where in the text something stands: half-open offsets. */
+export interface Place {
+  start: number;
+  end: number;
+}
+
+/** Something that speaks for or against a claim; its weight stands in `evidence.ts`. */
+export type Feature = string;
+
+/**
+ * What a category says a line is: dimensions, attributes, and what speaks for and against it. Lengths are whole
+ * micrometres; a thread is text, a count of teeth or a module a plain number.
+ */
+export class Claim {
+  readonly category: CategoryName;
+  readonly lengths = new Map<string, Um>();
+  readonly texts = new Map<string, string>();
+  readonly counts = new Map<string, number>();
+  /** Dimensions that only a standard gives. */
+  readonly implied = new Map<string, Um>();
+  readonly attrs: Attrs = {};
+  readonly spans: Span[] = [];
+  readonly features = new Set<Feature>();
+  readonly notes: string[] = [];
+  review = false;
+
+  constructor(category: CategoryName) {
+    this.category = category;
+  }
+
+  has(key: string): boolean {
+    return this.lengths.has(key) || this.texts.has(key) || this.counts.has(key);
+  }
+
+  /** A dimension from its printed number. The first one given stands. */
+  measure(key: string, measure: Measure, um: Um = measure.um): void {
+    if (this.has(key)) return;
+    this.lengths.set(key, um);
+    this.span(key, measure);
+  }
+
+  /** A dimension that a printed designation defines. */
+  designated(key: string, um: Um): void {
+    if (!this.has(key)) this.lengths.set(key, um);
+  }
+
+  text(key: string, value: string, place: Place): void {
+    if (this.has(key)) return;
+    this.texts.set(key, value);
+    this.span(key, place);
+  }
+
+  count(key: string, value: number, place: Place): void {
+    if (this.has(key)) return;
+    this.counts.set(key, value);
+    this.span(key, place);
+  }
+
+  attr(key: string, value: string | boolean, place?: Place): void {
+    if (this.attrs[key] !== undefined) return;
+    this.attrs[key] = value;
+    if (place) this.span(key, place);
+  }
+
+  span(field: string, { start, end }: Place): void {
+    this.spans.push({ field, start, end });
+  }
+
+  /** A person should look, because … */
+  doubt(why: string): void {
+    this.review = true;
+    this.notes.push(why);
+  }
+
+  /** The dimensions as they stand at the edge: millimetres and text, in the given order. */
+  dims(order: readonly string[]): Dims {
+    const dims: Dims = {};
+    const keys = [...order, ...this.lengths.keys(), ...this.texts.keys(), ...this.counts.keys()];
+    for (const key of keys) {
+      const um = this.lengths.get(key);
+      const value = this.texts.get(key) ?? this.counts.get(key) ?? (um === undefined ? undefined : toMm(um));
+      if (value !== undefined) dims[key] ??= value;
+    }
+    return dims;
+  }
+
+  impliedDims(): Dims {
+    return Object.fromEntries([...this.implied].map(([key, um]) => [key, toMm(um)]));
+  }
+}

@@ -1,0 +1,166 @@
+import { inch, type LengthUnit, mm, type StatedLength } from '../units/length.ts';
+import type { Token } from './tokens.ts';
+
+/** A number of a line that can be a length, with the unit and the sign of a diameter that belong to it. */
+export interface Measure extends StatedLength {
+  /** The printed value in its own unit. */
+  value: number;
+  /** False where the unit is only assumed. */
+  unitStated: boolean;
+  /** Ø stands before or behind it. */
+  diameter: boolean;
+  /** What the line calls it: `od`, `length`, … */
+  label: string | null;
+  /** The label as printed began with a capital: D against d. */
+  labelUpper: boolean;
+  /** How it was printed: 5, 0.5, 3/16. */
+  whole: boolean;
+  fraction: boolean;
+  first: number;
+  last: number;
+  start: number;
+  end: number;
+}
+
+/** Units of length behind a number, as factors to millimetres or inches. */
+const units: Record<string, [unit: LengthUnit, factor: number]> = {
+  mm: ['mm', 1],
+  mms: ['mm', 1],
+  millimeter: ['mm', 1],
+  millimetre: ['mm', 1],
+  cm: ['mm', 10],
+  um: ['mm', 0.001],
+  in: ['in', 1],
+  ins: ['in', 1],
+  inch: ['in', 1],
+  inches: ['in', 1],
+  '"': ['in', 1],
+  zoll: ['in', 1],
+  pouce: ['in', 1],
+  pouces: ['in', 1],
+  pollici: ['in', 1],
+  pulgada: ['in', 1],
+  pulgadas: ['in', 1],
+  duim: ['in', 1],
+  thou: ['in', 0.001],
+  mil: ['in', 0.001],
+};
+
+/** Units that say a number is no length. */
+const otherUnits = new Set(
+  (
+    'kg g gr gram lb lbs oz n nm v w a ma mah hz khz mhz rpm deg ° % $ € £ ml cc cl m ft hr h min st nd rd th ohm uf bar psi ' +
+    'k c f kv awg wt pcs pc off ea'
+  ).split(' '),
+);
+
+const mayStandBefore = /^[×ø([{=:"\-/+|,;~.<>#'&?!]$/;
+const fractionBottoms = new Set([2, 4, 8, 16, 32, 64, 128]);
+const wholeNumber = /^\d+$/;
+
+/** What the line's document says of its bare numbers. */
+export interface Assumed {
+  unit?: 'mm' | 'in' | undefined;
+}
+
+/**
+ * Reads the number at a token: a whole or decimal number, a fraction, a mixed number; with its unit. Null where it is a
+ * piece of a code (608ZZ, 70-0309) or another quantity (12 V, 100 deg, $3.50).
+ *
+ * @param isLabel whether a word, glued to a number, names a dimension: `L20`, `3ID`
+ */
+export function measureAt(
+  tokens: readonly Token[],
+  at: number,
+  taken: Uint8Array,
+  isLabel: (word: string) => boolean,
+  assumed: Assumed,
+): Measure | null {
+  const token = tokens[at]!;
+  const before = at > 0 && token.gap === 0 ? tokens[at - 1]! : null;
+  if (before) {
+    if (before.kind === 'number') return null;
+    if (before.kind === 'word' && !isLabel(before.text) && before.text !== 'ø') return null;
+    if (before.kind === 'mark' && !mayStandBefore.test(before.text)) return null;
+  }
+  if (/[$€£]/.test(tokens[at - 1]?.text ?? '')) return null;
+  let last = at;
+  let value = Number(token.text.replace(',', '.'));
+  let fraction = false;
+  if (!Number.isFinite(value)) return null;
+  const lone = fractionEnd(tokens, at, taken);
+  if (lone !== null) {
+    value = Number(token.text) / Number(tokens[lone]!.text);
+    last = lone;
+    fraction = true;
+  } else if (wholeNumber.test(token.text)) {
+    const dash = tokens[at + 1]?.text === '-' && tokens[at + 1]!.gap === 0 && tokens[at + 2]?.gap === 0;
+    const mixed = dash ? at + 2 : at + 1;
+    const bottom =
+      (dash || tokens[mixed]?.gap === 1) && taken[mixed] === 0 ? fractionEnd(tokens, mixed, taken) : null;
+    if (bottom !== null) {
+      value += Number(tokens[mixed]!.text) / Number(tokens[bottom]!.text);
+      last = bottom;
+      fraction = true;
+    }
+  }
+  const next = tokens[last + 1];
+  let unit: LengthUnit | null = null;
+  let factor = 1;
+  if (next && next.gap <= 1) {
+    const own = units[next.text];
+    if (own && !(next.text === 'in' && next.gap > 0 && tokens[last + 2]?.kind === 'word')) {
+      [unit, factor] = own;
+      last++;
+      while (tokens[last + 1]?.text === '"' && tokens[last + 1]!.gap === 0) last++;
+    } else if (next.text === "'" && tokens[last + 2]?.text === "'" && tokens[last + 2]!.gap === 0) {
+      unit = 'in';
+      last += 2;
+    } else if (otherUnits.has(next.text) && (next.gap === 0 || next.text.length > 1 || next.text === '°'))
+      return null;
+    else if (next.gap === 0 && next.kind === 'word' && next.text !== 'ø' && !isLabel(next.text)) return null;
+    else if (next.gap === 0 && next.kind === 'number') return null;
+  }
+  const decimals = fraction ? null : decimalsOf(token.text);
+  const pointFirst = token.text.startsWith('.');
+  const inches = unit ? unit === 'in' : fraction || pointFirst || assumed.unit === 'in';
+  const size = value * factor;
+  return {
+    value: size,
+    um: inches ? inch(size) : mm(size),
+    unit: inches ? 'in' : 'mm',
+    unitStated: unit !== null || fraction || pointFirst,
+    decimals: decimals === null ? null : decimals + (factor < 1 ? 3 : 0),
+    diameter: tokens[at - 1]?.text === 'ø' || tokens[last + 1]?.text === 'ø',
+    label: null,
+    labelUpper: false,
+    whole: wholeNumber.test(token.text) && !fraction,
+    fraction,
+    first: at,
+    last,
+    start: token.start,
+    end: tokens[last]!.end,
+  };
+}
+
+/** The same number taken in the other unit. */
+export function inUnit(measure: Measure, unit: LengthUnit): Measure {
+  return { ...measure, unit, um: unit === 'in' ? inch(measure.value) : mm(measure.value) };
+}
+
+const decimalsOf = (text: string): number => {
+  const point = text.search(/[.,]/);
+  return point < 0 ? 0 : text.length - point - 1;
+};
+
+/** The token of the bottom number when a vulgar fraction of an inch begins at `at`. */
+function fractionEnd(tokens: readonly Token[], at: number, taken: Uint8Array): number | null {
+  const [top, slash, bottom] = [tokens[at], tokens[at + 1], tokens[at + 2]];
+  if (top?.kind !== 'number' || slash?.text !== '/' || bottom?.kind !== 'number') return null;
+  if (slash.gap > 0 || bottom.gap > 0 || taken[at + 2] !== 0) return null;
+  if (!wholeNumber.test(top.text) || !wholeNumber.test(bottom.text)) return null;
+  if (!fractionBottoms.has(Number(bottom.text)) || Number(top.text) >= Number(bottom.text) * 2) return null;
+  if (Number(top.text) === 0 || Number(top.text) % 2 === 0) return null;
+  // 5/8/2.5 is three sizes.
+  return tokens[at + 3]?.text === '/' && tokens[at + 3]!.gap === 0 ? null : at + 2;
+}

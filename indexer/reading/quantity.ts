@@ -1,0 +1,210 @@
+import type { Cell } from './cells.ts';
+import type { Hit } from './dictionary.ts';
+import type { Token } from './tokens.ts';
+
+/** How many of the part one line asks for, and which tokens say so. */
+export interface Quantity {
+  value: number;
+  first: number;
+  last: number;
+}
+
+const count = (token: Token | undefined): number | null =>
+  token?.kind === 'number' && /^\d{1,4}$/.test(token.text) && !/^0\d/.test(token.text)
+    ? Number(token.text)
+    : null;
+
+const counters = new Set(['個', 'ヶ', 'ケ', 'コ', 'こ', '本', '枚', 'つ', '組']);
+
+/**
+ * Finds the quantity: `Qty 4`, `4 pcs`, `2x …`, `… x2`, `(4)`, a quantity cell, or the last column of columns run together.
+ *
+ * @param hits the dictionary's finds, by first token
+ * @param isTaken whether a token belongs to a thread or a standard
+ */
+export function findQuantity(
+  tokens: readonly Token[],
+  cells: readonly Cell[],
+  hits: readonly Hit[],
+  isTaken: (at: number) => boolean,
+): Quantity | null {
+  return (
+    byColumn(tokens, cells) ??
+    byWord(tokens, hits) ??
+    byTimes(tokens, cells, isTaken) ??
+    byBracket(tokens, cells) ??
+    byCell(tokens, cells, hits) ??
+    byLastNumber(tokens, cells, hits, isTaken)
+  );
+}
+
+const only = (value: number | null, first: number, last = first): Quantity | null =>
+  value === null || value === 0 ? null : { value, first, last };
+
+function byColumn(tokens: readonly Token[], cells: readonly Cell[]): Quantity | null {
+  const cell = cells.find(c => c.column === 'qty');
+  if (!cell || cell.last < cell.first) return null;
+  return only(count(tokens[cell.first]), cell.first);
+}
+
+/** `Qty: 4`, `4 Stück`, `4個`. A pack's size is no quantity. */
+function byWord(tokens: readonly Token[], hits: readonly Hit[]): Quantity | null {
+  for (const hit of hits) {
+    if (!hit.entries.some(e => e.meaning.kind === 'count')) continue;
+    const before = count(tokens[hit.first - 1]);
+    if (before !== null && tokens[hit.first]!.gap <= 1 && !isPack(tokens, hits, hit.first - 1))
+      return only(before, hit.first - 1, hit.last);
+    const named = hit.entries.some(e => e.meaning.kind === 'column');
+    let after = hit.last + 1;
+    while (/^[:=.(]$/.test(tokens[after]?.text ?? '')) after++;
+    if (named && count(tokens[after]) !== null) return only(count(tokens[after]), hit.first, after);
+  }
+  for (let at = 1; at < tokens.length; at++) {
+    if (!counters.has(tokens[at]!.text) || tokens[at]!.gap > 0) continue;
+    if (count(tokens[at - 1]) !== null) return only(count(tokens[at - 1]), at - 1, at);
+  }
+  return null;
+}
+
+const isPack = (tokens: readonly Token[], hits: readonly Hit[], at: number) =>
+  hits.some(
+    h =>
+      h.entries.some(e => e.meaning.kind === 'label' && e.meaning.label === 'pack') &&
+      (h.last === at - 1 || h.first === at + 1 || (h.first === at + 2 && tokens[at + 1]!.text === '-')),
+  );
+
+/** `2x M4x10`, `(x2)`, `608ZZ x 4`, `2 x 5x11x4`: the sign stands off, or has no size on one side. */
+function byTimes(
+  tokens: readonly Token[],
+  cells: readonly Cell[],
+  isTaken: (at: number) => boolean,
+): Quantity | null {
+  for (const cell of cells) {
+    const open = tokens[cell.first]?.text === '(' ? cell.first + 1 : cell.first;
+    const sign = tokens[open + 1];
+    const leading = count(tokens[open]);
+    if (leading !== null && sign?.text === '×' && !isTaken(open)) {
+      const next = tokens[open + 2];
+      if (!next || open + 1 === cell.last || next.kind !== 'number') {
+        if (!(next && open + 1 < cell.last && next.text === 'ø')) return only(leading, open, open + 1);
+      } else if (next.gap > 0 && glueFollows(tokens, open + 2, cell.last))
+        return only(leading, open, open + 1);
+    }
+    for (let at = cell.first; at < cell.last; at++) {
+      if (tokens[at]!.text !== '×') continue;
+      const after = count(tokens[at + 1]);
+      const before = tokens[at - 1];
+      const beforeCount = count(before);
+      // (2x), and 1x; behind a name
+      if (
+        beforeCount !== null &&
+        before!.gap + Number(tokens[at - 2]?.text === '(') > 0 &&
+        /^[);,|]$/.test(tokens[at + 1]?.text ?? '')
+      )
+        return only(beforeCount, at - 1, at);
+      if (after === null || !endsThere(tokens, at + 1, cell.last)) continue;
+      if (at === cell.first || before!.text === '(' || before!.text === '|') return only(after, at, at + 1);
+      const word = before!.kind === 'word' || /^[)"]$/.test(before!.text);
+      if (word && tokens[at]!.gap > 0 && tokens[at + 1]!.gap === 0) return only(after, at, at + 1);
+      // M3x8 x4: glued signs join sizes, the one that stands off counts
+      if (
+        tokens[at]!.gap > 0 &&
+        at >= 3 &&
+        tokens[at - 2]!.text === '×' &&
+        tokens[at - 2]!.gap === 0 &&
+        tokens[at + 1]!.gap === 0
+      )
+        return only(after, at, at + 1);
+    }
+  }
+  return null;
+}
+
+/** Glued behind the number stand a code's letters or a glued times sign: 4x 608ZZ, 2 x 5x11x4 */
+function glueFollows(tokens: readonly Token[], at: number, last: number): boolean {
+  const next = tokens[at + 1];
+  return (
+    at < last &&
+    next?.gap === 0 &&
+    (next.text === '×' || (next.kind === 'word' && next.text !== 'mm') || next.text === '-')
+  );
+}
+
+const endsThere = (tokens: readonly Token[], at: number, last: number) =>
+  at >= last || /^[),;|]$/.test(tokens[at + 1]!.text);
+
+/** `Gear (2)`: a number alone in brackets behind the name. In front of it it is a reference. */
+function byBracket(tokens: readonly Token[], cells: readonly Cell[]): Quantity | null {
+  for (const cell of cells) {
+    for (let at = cell.first + 1; at + 1 <= cell.last; at++) {
+      if (tokens[at - 1]?.text !== '(' || tokens[at + 1]?.text !== ')') continue;
+      const value = count(tokens[at]);
+      if (value !== null && at - 1 > cell.first) return only(value, at - 1, at + 1);
+    }
+  }
+  return null;
+}
+
+const holdsName = (cell: Cell, hits: readonly Hit[]) =>
+  hits.some(
+    h => h.first >= cell.first && h.last <= cell.last && h.entries.some(e => e.meaning.kind === 'noun'),
+  );
+
+/** The small number alone in a cell behind the description; or, of two in front of it, the second. */
+function byCell(tokens: readonly Token[], cells: readonly Cell[], hits: readonly Hit[]): Quantity | null {
+  if (cells.length < 2 || cells.some(c => c.column !== null && c.column !== 'sheet')) return null;
+  const named = cells.findIndex(c => holdsName(c, hits));
+  const described = named >= 0 ? named : cells.findIndex(c => c.last > c.first);
+  const alone = cells.flatMap((cell, index) => {
+    const value = cell.first === cell.last ? count(tokens[cell.first]) : null;
+    return value === null ? [] : [{ value, index, at: cell.first }];
+  });
+  const after = alone.filter(a => a.index > described && a.value < 1000);
+  if (after.length > 0) return only(after[0]!.value, after[0]!.at);
+  const before = alone.filter(a => a.index < described);
+  if (before.length === 2 && before[1]!.value < 1000) return only(before[1]!.value, before[1]!.at);
+  const leading = tokens[cells[described]?.first ?? 0];
+  // "M3x15mm      2 Tapered screw head": a column run into the next
+  if (
+    described > 0 &&
+    before.length === 0 &&
+    leading &&
+    count(leading) !== null &&
+    tokens[cells[described]!.first + 1]?.kind === 'word' &&
+    tokens[cells[described]!.first + 1]!.gap > 0
+  )
+    return only(count(leading), cells[described]!.first);
+  return null;
+}
+
+/** `9 E-RING E-3 2`: a reference in front and a number standing alone at the end; or a count before a plural. */
+function byLastNumber(
+  tokens: readonly Token[],
+  cells: readonly Cell[],
+  hits: readonly Hit[],
+  isTaken: (at: number) => boolean,
+): Quantity | null {
+  const cell = cells[0];
+  if (!cell || cells.length > 1) return null;
+  const value = count(tokens[cell.last]);
+  const previous = tokens[cell.last - 1];
+  const leading = tokens[cell.first];
+  const reference =
+    leading?.kind === 'number' && tokens[cell.first + 1]?.kind === 'word' && tokens[cell.first + 1]!.gap > 0;
+  const free =
+    previous && tokens[cell.last]!.gap > 0 && !/^[×\-/=:ø#+~,]$/.test(previous.text) && !isTaken(cell.last);
+  if (value !== null && value < 1000 && reference && free && cell.last > cell.first + 1)
+    return only(value, cell.last);
+  const first = count(leading);
+  if (first !== null && reference && cell.last > cell.first && pluralFollows(tokens, cell, hits))
+    return only(first, cell.first);
+  return null;
+}
+
+/** The line's last name is a plural: 4 M3x8 screws. */
+function pluralFollows(tokens: readonly Token[], cell: Cell, hits: readonly Hit[]): boolean {
+  const name = hits.filter(h => h.last <= cell.last && h.entries.some(e => e.meaning.kind === 'noun')).at(-1);
+  if (!name) return false;
+  const word = tokens[name.last]!.text;
+  return name.entries.some(e => e.lang === 'en') && /[^s]s$/.test(word) && word.length > 3;
+}

@@ -1,0 +1,68 @@
+import type { Token } from './tokens.ts';
+
+/** A standard named in a line, e.g. `DIN 471`, `ISO 7380-1`. */
+export interface StandardName {
+  name: string;
+  first: number;
+  last: number;
+  start: number;
+  end: number;
+}
+
+const bodies = new Set([
+  'din',
+  'iso',
+  'jis',
+  'ansi',
+  'asme',
+  'bs',
+  'uni',
+  'nf',
+  'gb',
+  'vsm',
+  'nen',
+  'une',
+  'as',
+  'en',
+]);
+
+/** Reads a standard that begins at a token: body, more bodies (DIN EN ISO), number, and the part an ISO number carries. */
+export function standardAt(tokens: readonly Token[], at: number): StandardName | null {
+  let end = at;
+  let body = '';
+  while (bodies.has(tokens[end]?.text ?? '') && tokens[end]!.gap <= 1 + 9 * Number(end === at)) {
+    body = tokens[end]!.text.toUpperCase();
+    end++;
+    if (tokens[end]?.text === '-' || tokens[end]?.text === '/') end++;
+  }
+  if (!body) return null;
+  let letter = '';
+  const letterToken = tokens[end];
+  if (
+    letterToken &&
+    /^[a-e]$/.test(letterToken.text) &&
+    (body === 'JIS' || body === 'ANSI' || body === 'ASME')
+  ) {
+    letter = letterToken.text.toUpperCase();
+    end++;
+  }
+  const number = tokens[end];
+  if (number?.kind !== 'number' || number.gap > 1 || !/^[1-9]\d{0,5}(\.\d+)*$/.test(number.text)) return null;
+  // "as 2" is a word and a count; the aerospace standard of O-rings has three figures.
+  if (body === 'AS' && !/^\d{3,4}$/.test(number.text)) return null;
+  let part = '';
+  if (body !== 'DIN' && body !== 'AS' && tokens[end + 1]?.text === '-' && tokens[end + 1]!.gap === 0) {
+    const figure = tokens[end + 2];
+    const after = tokens[end + 3];
+    if (
+      figure?.gap === 0 &&
+      /^[1-9]$/.test(figure.text) &&
+      !(after?.gap === 0 && /^[.,×a-z]/.test(after.text))
+    ) {
+      part = `-${figure.text}`;
+      end += 2;
+    }
+  }
+  const text = `${body} ${letter ? `${letter} ` : ''}${number.text}${part}`;
+  return { name: text, first: at, last: end, start: tokens[at]!.start, end: tokens[end]!.end };
+}

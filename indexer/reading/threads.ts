@@ -1,0 +1,143 @@
+import { inch, mm, type Um } from '../units/length.ts';
+import type { Token } from './tokens.ts';
+
+/** A thread's name as printed: M3, 6-32, 1/4-20, 2BA, or the bare number size #6. */
+export interface Thread {
+  /** As written in a size: `M2.5`, `6-32`, `1/4-20`, `2BA`, `#6`. */
+  name: string;
+  kind: 'metric' | 'unified' | 'number' | 'ba';
+  /** Nominal outside diameter. */
+  major: Um;
+  first: number;
+  last: number;
+  start: number;
+  end: number;
+}
+
+const wholeNumber = /^\d{1,2}$/;
+const fractionBottoms = new Set([2, 4, 8, 16, 32, 64]);
+const seriesWords = new Set(['unc', 'unf', 'un', 'unef', 'uns', 'nc', 'nf', 'bsf', 'bsw']);
+const classWords = new Set(['a', 'b']);
+
+/** Number sizes of the unified thread: 0.060 in and 0.013 in for each number (ASME B1.1). */
+export const numberSizeMajor = (number: number): Um => inch(0.06 + 0.013 * number);
+
+/** A British Association major diameter: 6 p^1.2 with p = 0.9^number, to two figures (BS 93). */
+const baMajor = (number: number): Um => mm(Number((6 * 0.9 ** (1.2 * number)).toPrecision(2)));
+
+/** Reads one thread that begins at a token, or null. A number pair counts only where its pitch suits its diameter. */
+export function threadAt(tokens: readonly Token[], at: number): Thread | null {
+  const made = metricAt(tokens, at) ?? fractionAt(tokens, at) ?? numberAt(tokens, at) ?? baAt(tokens, at);
+  if (!made) return null;
+  const last = tail(tokens, made.last, made.kind);
+  return { ...made, first: at, last, start: tokens[at]!.start, end: tokens[made.last]!.end };
+}
+
+type Found = Pick<Thread, 'name' | 'kind' | 'major' | 'last'>;
+
+function metricAt(tokens: readonly Token[], at: number): Found | null {
+  const letter = tokens[at]!;
+  const number = tokens[at + 1];
+  if (letter.text !== 'm' || letter.kind !== 'word' || number?.kind !== 'number') return null;
+  if (number.gap > 0 && !(number.gap === 1 && letter.upper)) return null;
+  const before = tokens[at - 1];
+  if (before && letter.gap === 0 && before.kind !== 'mark') return null;
+  const after = tokens[at + 2];
+  if (after?.gap === 0 && after.kind === 'word' && after.text.length > 1) return null;
+  const value = Number(number.text.replace(',', '.'));
+  if (!(value >= 1 && value <= 64) || /\d[.,]\d\d/.test(number.text)) return null;
+  return { name: `M${value}`, kind: 'metric', major: mm(value), last: at + 1 };
+}
+
+/** `1/4-20`, `1/4"-20`, `5/16 - 18` */
+function fractionAt(tokens: readonly Token[], at: number): Found | null {
+  const top = wholeAt(tokens, at);
+  const bottom = wholeAt(tokens, at + 2);
+  if (top === null || bottom === null || tokens[at + 1]!.text !== '/' || tokens[at + 2]!.gap > 0) return null;
+  if (!fractionBottoms.has(bottom) || top >= bottom) return null;
+  let dash = at + 3;
+  while (tokens[dash]?.text === '"') dash++;
+  const threads = wholeAt(tokens, dash + 1);
+  const joined = tokens[dash]?.text === '-' || (tokens[dash]?.text === '×' && seriesBehind(tokens, dash + 2));
+  if (!joined || threads === null || threads < 8 || threads > 80 || continues(tokens, dash + 2)) return null;
+  return { name: `${top}/${bottom}-${threads}`, kind: 'unified', major: inch(top / bottom), last: dash + 1 };
+}
+
+/** `6-32`, `#6-32`, `No. 8-36`, and `#6` alone */
+function numberAt(tokens: readonly Token[], at: number): Found | null {
+  let number = at;
+  let marked = false;
+  if (tokens[at]!.text === '#') {
+    marked = true;
+    number = at + 1;
+  } else if (/^(no|nr)$/.test(tokens[at]!.text) && tokens[at + 1]) {
+    marked = true;
+    number = tokens[at + 1]!.text === '.' ? at + 2 : at + 1;
+  } else if (at > 0 && tokens[at]!.gap === 0 && !/^[(×|,;:]$/.test(tokens[at - 1]!.text)) return null;
+  const size = wholeAt(tokens, number);
+  if (size === null || size > 14 || (tokens[number]!.text.startsWith('0') && size > 0)) return null;
+  const dash = tokens[number + 1];
+  const threads = wholeAt(tokens, number + 2);
+  if (dash && threads !== null && !continues(tokens, number + 3)) {
+    const spaced = dash.gap > 0 || tokens[number + 2]!.gap > 0;
+    const separator = dash.text === '-' || (dash.text === '/' && marked) || (dash.text === '×' && marked);
+    if (separator && (marked || !spaced) && suits(size, threads))
+      return { name: `${size}-${threads}`, kind: 'unified', major: numberSizeMajor(size), last: number + 2 };
+  }
+  if (tokens[at]!.text !== '#' || tokens[number]!.gap > 0) return null;
+  return { name: `#${size}`, kind: 'number', major: numberSizeMajor(size), last: number };
+}
+
+function baAt(tokens: readonly Token[], at: number): Found | null {
+  const first = tokens[at]!;
+  const second = tokens[at + 1];
+  const number =
+    first.text === 'ba' ? wholeAt(tokens, at + 1) : second?.text === 'ba' ? wholeAt(tokens, at) : null;
+  if (number === null || number > 16 || (second?.gap ?? 9) > 1) return null;
+  return { name: `${number}BA`, kind: 'ba', major: baMajor(number), last: at + 1 };
+}
+
+const wholeAt = (tokens: readonly Token[], at: number): number | null =>
+  tokens[at]?.kind === 'number' && wholeNumber.test(tokens[at].text) ? Number(tokens[at].text) : null;
+
+/** A pitch between 13 and 24 in a hundred of the diameter: all of UNC, UNF and the usual specials, and few part numbers. */
+function suits(size: number, threads: number): boolean {
+  const ratio = inch(1 / threads) / numberSizeMajor(size);
+  return threads % 2 === 0 && ratio > 0.13 && ratio < 0.24;
+}
+
+/** A chain such as 10-32-4711 is no thread. */
+const continues = (tokens: readonly Token[], at: number): boolean => {
+  const next = tokens[at];
+  if (next?.gap !== 0) return false;
+  if (next.kind === 'word') return !seriesWords.has(next.text) && next.text !== 'x';
+  return (
+    /^[-/]$/.test(next.text) &&
+    tokens[at + 1]?.gap === 0 &&
+    tokens[at + 1]?.kind === 'number' &&
+    !isClass(tokens, at + 1)
+  );
+};
+
+const seriesBehind = (tokens: readonly Token[], at: number) => seriesWords.has(tokens[at]?.text ?? '');
+
+const isClass = (tokens: readonly Token[], at: number) =>
+  /^[123]$/.test(tokens[at]?.text ?? '') &&
+  classWords.has(tokens[at + 1]?.text ?? '') &&
+  tokens[at + 1]!.gap === 0;
+
+/** What may follow the name and belongs to it: `UNC`, `-3A`, `-6g`. */
+function tail(tokens: readonly Token[], last: number, kind: Thread['kind']): number {
+  let end = last;
+  if (kind === 'unified') {
+    if (tokens[end + 1]?.text === '-' && seriesBehind(tokens, end + 2)) end++;
+    if (seriesBehind(tokens, end + 1)) end++;
+    const dash = tokens[end + 1]?.text === '-' ? end + 2 : end + 1;
+    if (isClass(tokens, dash)) end = dash + 1;
+  } else if (kind === 'metric' && tokens[end + 1]?.text === '-') {
+    const letter = tokens[end + 3];
+    if (/^[4-8]$/.test(tokens[end + 2]?.text ?? '') && letter?.gap === 0 && /^[gh]$/.test(letter.text))
+      end += 3;
+  }
+  return end;
+}
