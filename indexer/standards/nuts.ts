@@ -6,8 +6,8 @@ import { defineTable, groupBy, indexBy, larger } from './table.ts';
  *
  * Sources: ISO 4032, 4035, 7040, DIN 934 and 985 in open CAD libraries, suppliers' pages beside them; rows marked `memory`
  * from memory of the standard. Where they differ: ISO 4035 M10 and M12 are 16 and 18 across flats (one gives DIN 439's 17 and
- * 19), DIN 985 M10 and M12 are 17 and 19 (one gives ISO's 16 and 18). DIN 934, in older devices, is lower from M5 up and wider
- * at M10 and M12 than ISO 4032.
+ * 19), DIN 985 M10 and M12 are 17 and 19 (one gives ISO's 16 and 18). ISO 4161 M10 is 15 across flats, as
+ * DIN 6923; a later edition has 16. DIN 934, in older devices, is lower from M5 up and wider at M10 and M12 than ISO 4032.
  */
 const table = defineTable(
   'nuts',

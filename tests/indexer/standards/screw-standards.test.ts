@@ -4,6 +4,7 @@ import {
   equivalents,
   partStandard,
   partStandards,
+  standardsOf,
   writeStandard,
 } from '../../../indexer/standards/screw-standards.ts';
 
@@ -66,6 +67,14 @@ describe('partStandard', () => {
 
   it('takes a part of a standard for the whole where it has no row of its own', () => {
     expect(partStandard('ISO 7089-1')?.standard).toBe('ISO 7089');
+  });
+
+  it('lists every standard under its category, the set screws by all their points', () => {
+    for (const row of partStandards) expect(standardsOf(row.category)).toContain(row);
+    expect(new Set(standardsOf('set-screw').map(row => row.point))).toEqual(
+      new Set(['flat', 'cone', 'dog', 'cup', null]),
+    );
+    expect(standardsOf('gear')).toEqual([]);
   });
 
   it('knows no other number', () => {
