@@ -43,11 +43,22 @@ function decodeAny(bytes: Uint8Array): Decoded {
   if (count(utf8.text, /[^\x00-\x7f�]/g) > broken) return utf8;
   const japanese = decodeAs('shift_jis', bytes);
   if (!japanese.text.includes('�') && count(japanese.text, /[\u3041-\u30ff]/g) * 4 > broken) return japanese;
-  return decodeAs('windows-1252', bytes);
+  return { text: decodeWindows1252(bytes), encoding: 'windows-1252' };
 }
 
 function decodeAs(encoding: Decoded['encoding'], bytes: Uint8Array): Decoded {
   return { text: new TextDecoder(encoding).decode(bytes), encoding };
+}
+
+/**
+ * The characters of bytes 80 to 9F, which Latin-1 has no printed signs for (Unicode mapping table CP1252; the five
+ * unused stay as they are). Read here because some releases of Node.js read this encoding as Latin-1.
+ */
+const windowsOnly = '€\x81‚ƒ„…†‡ˆ‰Š‹Œ\x8dŽ\x8f\x90‘’“”•–—˜™š›œ\x9džŸ';
+
+function decodeWindows1252(bytes: Uint8Array): string {
+  const latin = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength).toString('latin1');
+  return latin.replace(/[\x80-\x9f]/g, sign => windowsOnly[sign.charCodeAt(0) - 0x80]!);
 }
 
 function count(text: string, pattern: RegExp): number {

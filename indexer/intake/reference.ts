@@ -8,7 +8,7 @@ export interface Reference {
 
 const core = String.raw`(?:\d{1,4}(?:\s?[A-Za-z]{1,2}|[-.:/]\d{1,3}[A-Za-z]?)?|[A-Za-z]{1,2}[-.]?\d{1,3}|[A-Z]{1,2})`;
 const plain = new RegExp(`^[([*•\\-–\\s]{0,3}(${core})[\\])*.:\\s]{0,3}$`);
-const before = new RegExp(`^(\\d{1,3})\\s?[xX×]\\s(${core})$`);
+const before = new RegExp(`^(\\d{1,3})[xX×]\\s(${core})$`);
 const after = new RegExp(`^(${core})\\s?\\((\\d{1,3})\\)$`);
 
 /** The reference number in a cell; null where it holds none. Brackets, a closing point and a star are left out. */

@@ -51,9 +51,10 @@ function relationsOf(entry: Entry, list: List): Relation[] {
 
   const included = includedRefs(entry, words, list.refs);
   if (included.length > 0) add('includes', { refs: included });
-  const serial =
-    serialRange(row.remarks) ?? (strongSerial.test(row.description) ? serialRange(row.description) : null);
   const successors = successorsOf(row.remarks, list);
+  const serial =
+    serialRange(withoutSuccessors(row.remarks, successors)) ??
+    (strongSerial.test(row.description) ? serialRange(row.description) : null);
   for (const partNumber of successors)
     if (shapeOf(partNumber) && partNumber !== row.partNumber)
       add('superseded-by', { partNumber, ...(serial ?? {}) });
@@ -108,6 +109,11 @@ function successorsOf(remarks: string, list: List): string[] {
     found.push(number);
   }
   return found;
+}
+
+/** A remark without what it says of successors, so that "sostituito da 2044" is not read as "da 2044" of serial numbers. */
+function withoutSuccessors(remarks: string, successors: readonly string[]): string {
+  return successors.reduce((rest, number) => rest.replace(number, ' '), remarks);
 }
 
 /** The part number a text begins with: as the list builds its own, else the longest run of words that looks like one. */

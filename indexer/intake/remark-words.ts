@@ -129,6 +129,7 @@ const upTo = any(
   String.raw`bis(?:\s+(?:einschl(?:ie(?:ß|ss)lich)?\.?|zur|zu))?`,
   String.raw`jusqu['’]?\s?(?:aux?|à)(?:\s+la)?`,
   String.raw`fino\s+a(?:l|lla)?`,
+  'al(?:la)?',
   String.raw`sino\s+a(?:l|lla)?`,
   String.raw`hasta(?:\s+(?:el|la))?`,
   String.raw`tot(?:\s+en\s+met)?`,
