@@ -33,6 +33,7 @@ const sockets = defineTable(
   ],
   rising(['key']),
   larger('socketMax', 'socketMin'),
+  row => (row.socketMax - row.socketMin <= 200 ? null : 'the socket is too loose'),
   row => (Math.abs(row.socketMin - row.key) <= 50 ? null : 'the socket does not take its key'),
 );
 

@@ -1,6 +1,11 @@
 import { toMm, type Um } from '../units/length.ts';
 import { defineTable, groupBy, indexBy, rising } from './table.ts';
 
+/** Pitches of ISO 261 up to M36, in millimetres. */
+const isoPitches = new Set([
+  0.2, 0.25, 0.3, 0.35, 0.4, 0.45, 0.5, 0.6, 0.7, 0.75, 0.8, 1, 1.25, 1.5, 1.75, 2, 2.5, 3, 3.5, 4,
+]);
+
 /**
  * ISO metric threads: diameter and pitch (ISO 261), with the sizes outside it that older and Japanese devices have.
  *
@@ -104,6 +109,11 @@ const table = defineTable(
     previous?.nominal === row.nominal && previous.pitch <= row.pitch ? 'pitch does not fall' : null,
   (row, previous) =>
     previous?.nominal === row.nominal && row.series === 'coarse' ? 'coarse follows fine' : null,
+  row => (isoPitches.has(toMm(row.pitch)) ? null : 'no pitch of ISO 261'),
+  (row, _, earlier) =>
+    row.series === 'coarse' && earlier.some(other => other.series === 'coarse' && other.pitch > row.pitch)
+      ? 'coarse pitch is finer than that of a smaller thread'
+      : null,
   row => (row.pitch * 2.5 < row.nominal * 1.01 ? null : 'pitch is too coarse for the diameter'),
 );
 

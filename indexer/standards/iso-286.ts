@@ -113,7 +113,10 @@ const fundamentals = defineTable(
       ? null
       : 'a later letter lies lower',
   (row, previous) =>
-    previous && (row.d > previous.d || row.s < previous.s) ? 'does not grow with the size' : null,
+    previous &&
+    Object.entries(row).some(([key, value]) => Math.abs(value) < Math.abs(previous[key as keyof typeof row]))
+      ? 'does not grow with the size'
+      : null,
 );
 
 /** Upper deviation of holes J6 to J8, in micrometres, by range: the older form of JS. */

@@ -124,7 +124,14 @@ const table = defineTable(
   larger('h', 'hMin'),
   larger('hMax', 'h'),
   row => (row.d1 > Number(row.thread.slice(1)) * 1000 ? null : 'the hole does not let its screw through'),
+  row => (row.d1 < Number(row.thread.slice(1)) * 1130 ? null : 'the hole is too wide for its screw'),
   row => (row.d2 - row.d1 > row.h ? null : 'thicker than its ring is wide'),
+  row => (row.h - row.hMin === row.hMax - row.h ? null : 'the limits do not lie evenly about the thickness'),
+  row => (row.hMax - row.h <= Math.max(50, row.h * 0.2) ? null : 'the limits are too wide'),
+  (row, previous) =>
+    previous?.standard === row.standard && (previous.d2 >= row.d2 || previous.h > row.h)
+      ? 'narrower or thinner than the washer of a smaller screw'
+      : null,
   (row, previous) =>
     previous?.standard === row.standard && previous.d1 >= row.d1
       ? 'hole does not rise within the standard'

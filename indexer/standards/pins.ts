@@ -1,6 +1,17 @@
 import { mm, type Um } from '../units/length.ts';
 import { defineTable, indexBy, larger, rising, unique } from './table.ts';
 
+/** Standard lengths of parallel, dowel, spring and taper pins, in micrometres. */
+export const pinLengths: readonly Um[] = [
+  2, 3, 4, 5, 6, 8, 10, 12, 14, 16, 18, 20, 22, 24, 26, 28, 30, 32, 35, 40, 45, 50, 55, 60, 65, 70, 75, 80,
+  85, 90, 95, 100, 120, 140, 160, 180, 200,
+].map(mm);
+
+/** Standard lengths of cotter pins, in micrometres (ISO 1234, from memory). */
+export const cotterLengths: readonly Um[] = [
+  4, 5, 6, 8, 10, 12, 14, 16, 18, 20, 22, 25, 28, 32, 36, 40, 45, 50, 56, 63, 71, 80, 90, 100,
+].map(mm);
+
 /**
  * Pins: parallel (ISO 2338), hardened dowel (ISO 8734), slotted spring (ISO 8752, ISO 13337), split cotter (ISO 1234) and
  * taper (ISO 2339), with their limits of diameter and their standard lengths.
@@ -97,8 +108,17 @@ const table = defineTable(
   rising(['diameter'], ['standard']),
   larger('max', 'min'),
   larger('lengthMax', 'lengthMin'),
+  row =>
+    [row.lengthMin, row.lengthMax].every(length => lengthsMade(row.type).includes(length))
+      ? null
+      : 'no standard length',
   row => (limitsGoWith(row) ? null : 'limits do not go with this type and diameter'),
 );
+
+/** Standard lengths of a type of pin. */
+function lengthsMade(type: string): readonly Um[] {
+  return type === 'cotter' ? cotterLengths : pinLengths;
+}
 
 /** A dowel is over its nominal by m6, a spring pin over its hole when free, a cotter under its hole, a taper pin h10. */
 function limitsGoWith({
@@ -150,19 +170,6 @@ const bySize = indexBy(pins, pin => `${pin.standard} ${pin.diameter}`);
 export const pinOf = (standard: string, diameter: Um): Pin | undefined =>
   bySize.get(`${sameAs[standard] ?? standard} ${diameter}`);
 
-/** Standard lengths of parallel, dowel, spring and taper pins, in micrometres. */
-export const pinLengths: readonly Um[] = [
-  2, 3, 4, 5, 6, 8, 10, 12, 14, 16, 18, 20, 22, 24, 26, 28, 30, 32, 35, 40, 45, 50, 55, 60, 65, 70, 75, 80,
-  85, 90, 95, 100, 120, 140, 160, 180, 200,
-].map(mm);
-
-/** Standard lengths of cotter pins, in micrometres (ISO 1234, from memory). */
-export const cotterLengths: readonly Um[] = [
-  4, 5, 6, 8, 10, 12, 14, 16, 18, 20, 22, 25, 28, 32, 36, 40, 45, 50, 56, 63, 71, 80, 90, 100,
-].map(mm);
-
 /** The lengths a pin is made in, in micrometres, shortest first. */
 export const lengthsOf = (pin: Pin): Um[] =>
-  (pin.type === 'cotter' ? cotterLengths : pinLengths).filter(
-    length => pin.lengthMin <= length && length <= pin.lengthMax,
-  );
+  lengthsMade(pin.type).filter(length => pin.lengthMin <= length && length <= pin.lengthMax);

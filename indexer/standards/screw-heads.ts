@@ -245,6 +245,17 @@ const table = defineTable(
   larger('kMax', 'kMin'),
   larger('sMax', 'sMin'),
   row =>
+    within(row.dkMax, row.dkMin, 600) && within(row.kMax, row.kMin, 600) ? null : 'the limits are too wide',
+  row => (within(row.sMax, row.sMin, 500) ? null : 'the across flats limits are too wide'),
+  row =>
+    within(row.dkTheoretical, row.dkMax, 0.2 * diameterOf(row.thread) + 500) ? null : 'the cone is too sharp',
+  (row, previous) =>
+    previous?.standard === row.standard &&
+    (width(previous) >= width(row) || (previous.dkMin ?? 0) > (row.dkMin ?? 0))
+      ? 'head is no wider than that of a smaller thread'
+      : null,
+  row => (width(row) < diameterOf(row.thread) * 2.3 ? null : 'head is too wide'),
+  row =>
     (row.dkMax ?? row.dkTheoretical ?? row.sMax ?? 0) > diameterOf(row.thread) * 1.4
       ? null
       : 'head is too small',
@@ -255,6 +266,16 @@ const table = defineTable(
       ? 'thread or head height does not rise'
       : null,
 );
+
+/** Whether two limits, where both are given, lie no further apart than `room`. */
+function within(max: Um | null, min: Um | null, room: Um): boolean {
+  return max === null || min === null || max - min <= room;
+}
+
+/** The width by which a head is known: its diameter, the sharp cone's, or its flats. */
+function width(row: { dkMax: Um | null; dkTheoretical: Um | null; sMax: Um | null }): Um {
+  return row.dkMax ?? row.dkTheoretical ?? row.sMax ?? 0;
+}
 
 function diameterOf(thread: string): Um {
   return Number(thread.slice(1)) * 1000;
