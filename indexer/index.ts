@@ -4,7 +4,7 @@
  */
 
 export type { CategoryDefinition, Dimension, PublishedSize } from './categories/definition.ts';
-export type { DimensionLine, Drawing, Path, Point, Stroke } from './categories/drawing.ts';
+export type { DimensionLine, Drawing, Path, Point, Stroke, View } from './categories/drawing.ts';
 export { categories } from './categories/index.ts';
 export { compareSizes, type DimensionDifference, nearness } from './compare.ts';
 export { type Duty, duties, isCritical } from './duty.ts';

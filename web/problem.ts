@@ -2,15 +2,19 @@
  * Something that was refused, as RFC 9457 problem details give it: what, where, and what to do about it.
  */
 export class Problem extends Error {
-  constructor(
-    readonly code: string,
-    message: string,
-    readonly place: string,
-    readonly remedy: string,
-    readonly status: number,
-  ) {
+  override readonly name = 'Problem';
+  readonly code: string;
+  readonly place: string;
+  readonly remedy: string;
+  /** Of the answer; 0 where there was none. */
+  readonly status: number;
+
+  constructor(code: string, message: string, place: string, remedy: string, status: number) {
     super(message);
-    this.name = 'Problem';
+    this.code = code;
+    this.place = place;
+    this.remedy = remedy;
+    this.status = status;
   }
 
   /** Any thrown thing as a problem; what is no problem of ours is the connection. */

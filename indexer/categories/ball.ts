@@ -1,6 +1,7 @@
 import type { Dims } from '../reading/reading.ts';
 import { inch, mm } from '../units/length.ts';
 import type { CategoryDefinition } from './definition.ts';
+import { drawBall } from './draw-rod.ts';
 import { giveLabelled, unlabelledGroups } from './settle-labels.ts';
 import { plainSize } from './size-text.ts';
 
@@ -58,6 +59,7 @@ export const ball: CategoryDefinition = {
       ? []
       : [['1/16', '3/32', '1/8', '5/32', '3/16', '7/32', '1/4', '9/32', '5/16', '3/8', '1/2'][at]!];
   },
+  drawing: drawBall,
   examples: [
     ['STEEL BALL 1/8"', 'ball 3.175'],
     ['Kugel 3 mm', 'ball 3'],

@@ -1,5 +1,6 @@
 import { mm } from '../units/length.ts';
 import type { CategoryDefinition } from './definition.ts';
+import { drawRing } from './draw-ring.ts';
 import { settleRing } from './settle-ring.ts';
 import { plainSize } from './size-text.ts';
 
@@ -99,6 +100,7 @@ export const bushing: CategoryDefinition = {
   ...plainSize('id', 'od', 'length'),
   sizes: sizes.map(([id, od, length]) => ({ id: mm(id), od: mm(od), length: mm(length) })),
   designations: () => [],
+  drawing: drawRing({ inside: 'id', outside: 'od', across: 'length' }),
   examples: [
     ['BUSHING 5X7X5', 'bushing 5x7x5'],
     ['Bundbuchse 6 x 8 x 6', { size: 'bushing 6x8x6', attrs: { flanged: true } }],

@@ -81,6 +81,7 @@ export interface CategoryDefinition {
   sizes: readonly PublishedSize[];
   /** Printed names of a size, e.g. `MR115`. */
   designations: (dims: Dims) => string[];
-  drawing?: (dims: Dims) => Drawing;
+  /** To scale from its numbers; null where they do not make one, or the part is of another shape. */
+  drawing?: (dims: Dims, attrs?: Attrs) => Drawing | null;
   examples: readonly Example[];
 }

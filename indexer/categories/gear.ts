@@ -3,6 +3,7 @@ import type { Line } from '../reading/line.ts';
 import type { Dims } from '../reading/reading.ts';
 import { mm } from '../units/length.ts';
 import type { CategoryDefinition } from './definition.ts';
+import { drawGear } from './draw-gear.ts';
 
 /** Reads teeth, module and bore of a gear: `20T`, `20 teeth`, `M1`, `module 0.5`, `bore 5`. */
 function settle(claim: Claim, line: Line): void {
@@ -97,6 +98,7 @@ export const gear: CategoryDefinition = {
   },
   sizes: [],
   designations: () => [],
+  drawing: drawGear,
   examples: [
     ['GEAR 20T MODULE 1', 'gear 1x20'],
     ['Zahnrad Modul 0,5, 40 Zähne', 'gear 0.5x40'],

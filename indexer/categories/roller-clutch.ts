@@ -1,6 +1,7 @@
 import type { Line } from '../reading/line.ts';
 import { mm } from '../units/length.ts';
 import type { CategoryDefinition, Designation } from './definition.ts';
+import { drawRollerClutch } from './draw-roller-clutch.ts';
 import { settleRing } from './settle-ring.ts';
 import { plainSize } from './size-text.ts';
 
@@ -154,6 +155,7 @@ export const rollerClutch: CategoryDefinition = {
         .map(n => letters + n);
     return [...found(numbers, 'HF'), ...found(longNumbers, 'HFL')];
   },
+  drawing: drawRollerClutch,
   examples: [
     ['HF0812', 'roller-clutch 8x12x12'],
     ['ONE WAY CLUTCH 8X12X22', 'roller-clutch 8x12x22'],

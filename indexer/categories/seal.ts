@@ -1,5 +1,6 @@
 import { mm } from '../units/length.ts';
 import type { CategoryDefinition } from './definition.ts';
+import { drawRing } from './draw-ring.ts';
 import { settleRing } from './settle-ring.ts';
 import { plainSize } from './size-text.ts';
 import { washerLabels } from './washer/index.ts';
@@ -82,6 +83,7 @@ export const seal: CategoryDefinition = {
   ...plainSize('id', 'od', 'thickness'),
   sizes: sizes.map(([id, od, thickness]) => ({ id: mm(id), od: mm(od), thickness: mm(thickness) })),
   designations: () => [],
+  drawing: drawRing({ inside: 'id', outside: 'od', across: 'thickness' }),
   examples: [
     ['OIL SEAL 10X20X5', 'seal 10x20x5'],
     ['Wellendichtring 8x22x7 NBR', { size: 'seal 8x22x7', attrs: { material: 'nitrile' } }],

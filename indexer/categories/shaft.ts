@@ -1,5 +1,6 @@
 import { mm } from '../units/length.ts';
 import type { CategoryDefinition } from './definition.ts';
+import { drawRod } from './draw-rod.ts';
 import { rodLabels, settleRod } from './settle-rod.ts';
 import { plainSize } from './size-text.ts';
 
@@ -55,6 +56,7 @@ export const shaft: CategoryDefinition = {
     [20, 30, 48, 60, 100, 150, 300].map(l => ({ dia: mm(d), length: mm(l) })),
   ),
   designations: () => [],
+  drawing: drawRod,
   examples: [
     ['SHAFT 6X48', 'shaft 6x48'],
     ['Welle Ø8 x 120', 'shaft 8x120'],

@@ -2,6 +2,7 @@ import type { Dims } from '../reading/reading.ts';
 import { shimRings, stockedShimThicknesses } from '../standards/din-988.ts';
 import { mm, toMm } from '../units/length.ts';
 import type { CategoryDefinition } from './definition.ts';
+import { drawRing } from './draw-ring.ts';
 import { settleRing } from './settle-ring.ts';
 import { plainSize } from './size-text.ts';
 import { washerLabels } from './washer/index.ts';
@@ -52,6 +53,7 @@ export const shim: CategoryDefinition = {
     shimRings.some(r => toMm(r.id) === dims['id'] && toMm(r.od) === dims['od'])
       ? [`DIN 988 ${dims['id']}x${dims['od']}x${dims['thickness']}`]
       : [],
+  drawing: drawRing({ inside: 'id', outside: 'od', across: 'thickness' }),
   examples: [
     ['SHIM 8X14X0.1', 'shim 8x14x0.1'],
     ['Passscheibe DIN 988 5x10x0,2', 'shim 5x10x0.2'],

@@ -40,7 +40,8 @@ describe('scale', () => {
   });
 
   test('one millimetre of the part is the scale times 96/25.4 px', () => {
-    const { place, k } = layOut(plain(10, 10), { width: 400, height: 400 });
+    const { views, k } = layOut(plain(10, 10), { width: 400, height: 400 });
+    const { place } = views[0]!;
     expect(k).toBeCloseTo(5 * pixelsPerMm, 9);
     expect(place([3, 0])[0] - place([1, 0])[0]).toBeCloseTo(2 * k, 9);
   });
@@ -104,30 +105,108 @@ test('pathData: strokes become SVG path data, a radius grows with the scale', ()
 
 describe('every category that has sizes draws them', () => {
   const drawn = [...categories].flatMap(([name, definition]) =>
-    definition.drawing ? definition.sizes.slice(0, 200).map(size => ({ name, definition, size })) : [],
-  );
-
-  test('there are some', () => expect(drawn.length).toBeGreaterThan(10));
-
-  test('within the room, with every dimension inside the picture and every figure a number', () => {
-    for (const { name, definition, size } of drawn) {
+    definition.sizes.slice(0, 150).flatMap(size => {
       const dims = Object.fromEntries(
         Object.entries(size).map(([key, value]) => [key, typeof value === 'number' ? value / 1000 : value]),
       );
-      const drawing = definition.drawing!(dims);
-      const { width, height, dimensions, place, k } = layOut(drawing, { width: 420, height: 330 });
-      const what = `${name} ${JSON.stringify(dims)}`;
-      expect(Math.max(width / 420, height / 330), what).toBeLessThanOrEqual(1);
-      expect(dimensions.length, what).toBeGreaterThan(0);
-      for (const { laid } of dimensions) {
-        expect(laid.box.x1, what).toBeGreaterThanOrEqual(-0.001);
-        expect(laid.box.y1, what).toBeGreaterThanOrEqual(-0.001);
-        expect(laid.box.x2, what).toBeLessThanOrEqual(width + 0.001);
-        expect(laid.box.y2, what).toBeLessThanOrEqual(height + 0.001);
-        expect(laid.text.words, what).not.toMatch(/NaN|undefined|null/);
+      const drawing = definition.drawing?.(dims);
+      return drawing ? [{ name, dims, drawing }] : [];
+    }),
+  );
+
+  test('they do', () => {
+    const known = [...categories].filter(([, { sizes }]) => sizes.length > 0).map(([name]) => name);
+    expect(new Set(drawn.map(({ name }) => name))).toEqual(new Set(known));
+  });
+
+  test.each([
+    ['a desk', 440, 330],
+    ['a phone', 358, 330],
+    ['a form', 330, 230],
+  ])(
+    'in the room of %s, with every dimension inside the picture and every figure a number',
+    (_, width, height) => {
+      for (const { name, dims, drawing } of drawn) {
+        const laid = layOut(drawing, { width, height });
+        const what = `${name} ${JSON.stringify(dims)}`;
+        expect(laid.width, what).toBeLessThanOrEqual(width);
+        expect(laid.height, what).toBeLessThanOrEqual(height);
+        expect(laid.dimensions.length, what).toBeGreaterThan(0);
+        for (const { box, text } of laid.dimensions.map(each => each.laid)) {
+          expect(Math.min(box.x1, box.y1), what).toBeGreaterThanOrEqual(-0.001);
+          expect(box.x2, what).toBeLessThanOrEqual(laid.width + 0.001);
+          expect(box.y2, what).toBeLessThanOrEqual(laid.height + 0.001);
+          expect(text.words, what).not.toMatch(/NaN|undefined|null/);
+        }
+        for (const { view, place } of laid.views)
+          for (const path of [view.outlines, view.thin, view.hidden, view.centre, view.hatch].flat())
+            expect(pathData(path, place, laid.k), what).not.toMatch(/NaN|undefined|Infinity/);
       }
-      for (const path of [...drawing.outlines, ...drawing.thin, ...drawing.hatch])
-        expect(pathData(path, place, k), what).not.toMatch(/NaN|undefined|Infinity/);
+    },
+  );
+
+  test('dimensions of one drawing do not run through each other', () => {
+    for (const { name, dims, drawing } of drawn) {
+      const { dimensions } = layOut(drawing, { width: 440, height: 330 });
+      const upright = dimensions.filter(({ laid }) => laid.text.turn === -90).map(({ laid }) => laid.text.x);
+      for (const [i, x] of upright.entries())
+        for (const other of upright.slice(i + 1))
+          expect(Math.abs(x - other), `${name} ${JSON.stringify(dims)}`).toBeGreaterThanOrEqual(15);
     }
+  });
+
+  test('what is not known is not drawn', () => {
+    for (const [name, { drawing }] of categories) expect(drawing?.({}) ?? null, name).toBeNull();
+  });
+
+  test('a number that is no size makes no drawing: a bore as wide as the outside', () => {
+    expect(categories.get('bearing')!.drawing!({ bore: 11, od: 11, width: 4 })).toBeNull();
+    expect(categories.get('washer')!.drawing!({ id: 8, od: 7, thickness: 1 })).toBeNull();
+  });
+});
+
+/** The lengths between the ends of a dimension, and what is written at it. */
+const written = (drawing: Drawing, key: string) => {
+  const line = drawing.dimensions.find(each => each.key === key)!;
+  return { length: Math.hypot(line.to[0] - line.from[0], line.to[1] - line.from[1]), text: line.text };
+};
+
+describe('drawn to scale from its numbers', () => {
+  test.each([
+    ['bearing', { bore: 5, od: 11, width: 4 }, { bore: [5, 'Ø5'], od: [11, 'Ø11'], width: [4, '4'] }],
+    [
+      'washer',
+      { id: 3.2, od: 7, thickness: 0.5 },
+      { id: [3.2, 'Ø3.2'], od: [7, 'Ø7'], thickness: [0.5, '0.5'] },
+    ],
+    ['o-ring', { id: 9.246, cs: 1.778 }, { id: [9.246, 'Ø9.246'], cs: [1.778, 'Ø1.778'] }],
+    ['pin', { dia: 3, length: 12 }, { dia: [3, 'Ø3'], length: [12, '12'] }],
+    ['screw', { thread: 'M3', pitch: 0.5, length: 8 }, { thread: [3, 'M3'], length: [8, '8'] }],
+    // ASME B1.1: a number 6 thread is 0.1380 in over its crests
+    ['screw', { thread: '6-32', length: 9.525 }, { thread: [3.505, '6-32'], length: [9.525, '9.525'] }],
+    ['spring', { wire: 1.2, od: 8, length: 17 }, { wire: [1.2, 'Ø1.2'], od: [8, 'Ø8'], length: [17, '17'] }],
+    // ISO 21771: reference diameter = module × teeth
+    ['gear', { module: 1, teeth: 20 }, { module: [20, 'Ø20'] }],
+  ] as const)('%s %o', (name, dims, expected) => {
+    const drawing = categories.get(name)!.drawing!(dims)!;
+    for (const [key, [length, text]] of Object.entries(expected) as [string, [number, string]][]) {
+      expect(written(drawing, key).length, key).toBeCloseTo(length, 2);
+      expect(written(drawing, key).text, key).toBe(text);
+    }
+  });
+
+  test('a countersunk screw is measured overall, a pan head under the head', () => {
+    const of = (head: string) =>
+      categories.get('screw')!.drawing!({ thread: 'M3', pitch: 0.5, length: 8 }, { head })!;
+    expect(of('countersunk').width).toBeCloseTo(8, 9);
+    // ISO 7045: a pan head M3 is 2.4 high and 5.6 wide
+    expect(of('pan').width).toBeCloseTo(8 + 2.4, 9);
+    expect(written(of('pan'), 'headDiameter').text).toBe('Ø5.6');
+  });
+
+  test('a head that the list does not state is dashed and has no dimension', () => {
+    const open = categories.get('screw')!.drawing!({ thread: 'M3', pitch: 0.5, length: 8 })!;
+    expect(open.hidden.length).toBeGreaterThan(0);
+    expect(open.dimensions.map(({ key }) => key).toSorted()).toEqual(['length', 'thread']);
   });
 });

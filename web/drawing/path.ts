@@ -11,8 +11,7 @@ export function pathData(path: Path, place: Place, k: number): string {
     .map(stroke => {
       if (stroke.to === 'close') return 'Z';
       const [x, y] = place(stroke.at).map(figure) as [number, number];
-      if (stroke.to === 'move') return `M${x} ${y}`;
-      if (stroke.to === 'line') return `L${x} ${y}`;
+      if (stroke.to !== 'arc') return `${stroke.to === 'move' ? 'M' : 'L'}${x} ${y}`;
       const radius = figure(stroke.radius * k);
       return `A${radius} ${radius} 0 ${stroke.large ? 1 : 0} ${stroke.clockwise ? 1 : 0} ${x} ${y}`;
     })

@@ -60,7 +60,7 @@ function Ready({ answer }: { answer: SizeAnswer }) {
 
 function TheSize({ answer }: { answer: SizeAnswer }) {
   const { category, dims, implied } = answer;
-  const drawing = drawingOf(category, dims, implied);
+  const drawing = drawingOf(category, dims, implied, {});
   const measures = categories.get(category)?.dims ?? [];
   return (
     <section className="section the">

@@ -6,6 +6,7 @@ import { withGrades } from '../screw/index.ts';
 import { giveLabelled } from '../settle-labels.ts';
 import { giveThread, parseThread, writeThread } from '../settle-thread.ts';
 import { designationOfThread, threadedSizes } from '../threaded-sizes.ts';
+import { drawing } from './drawing.ts';
 import { examples } from './examples.ts';
 import { words } from './words.ts';
 
@@ -76,5 +77,6 @@ export const nut: CategoryDefinition = {
   },
   sizes: threadedSizes([null]),
   designations: designationOfThread,
+  drawing,
   examples,
 };

@@ -8,6 +8,7 @@ import type { CategoryDefinition } from '../definition.ts';
 import { giveLabelled, unlabelledGroups } from '../settle-labels.ts';
 import { plainSize } from '../size-text.ts';
 import { designationAt, stems } from './designations.ts';
+import { drawing } from './drawing.ts';
 import { examples } from './examples.ts';
 import { words } from './words.ts';
 
@@ -123,5 +124,6 @@ export const oRing: CategoryDefinition = {
     oRings
       .filter(r => r.designation !== null && toMm(r.id) === dims['id'] && toMm(r.cs) === dims['cs'])
       .map(r => r.designation!),
+  drawing,
   examples,
 };

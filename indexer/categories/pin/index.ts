@@ -1,5 +1,6 @@
 import { mm } from '../../units/length.ts';
 import type { CategoryDefinition } from '../definition.ts';
+import { drawRod } from '../draw-rod.ts';
 import { rodLabels, settleRod } from '../settle-rod.ts';
 import { plainSize } from '../size-text.ts';
 import { examples } from './examples.ts';
@@ -59,5 +60,6 @@ export const pin: CategoryDefinition = {
     [4, 6, 8, 10, 12, 16, 20, 24, 30].map(l => ({ dia: mm(d), length: mm(l) })),
   ),
   designations: () => [],
+  drawing: drawRod,
   examples,
 };

@@ -14,6 +14,7 @@ import { mm, toMm, type Um } from '../../units/length.ts';
 import type { CategoryDefinition } from '../definition.ts';
 import { giveLabelled, unlabelledGroups } from '../settle-labels.ts';
 import { plainSize } from '../size-text.ts';
+import { drawing } from './drawing.ts';
 import { examples } from './examples.ts';
 import { words } from './words.ts';
 
@@ -139,5 +140,6 @@ export const retainingRing: CategoryDefinition = {
       ...(din6799EClips.some(c => toMm(c.groove) === dia) ? [`DIN 6799-${dia}`] : []),
     ];
   },
+  drawing,
   examples,
 };

@@ -3,6 +3,7 @@ import type { CategoryDefinition, CategoryWords, Phrases } from '../definition.t
 import { settleScrew } from '../settle-screw.ts';
 import { parseThreadedLength, writeThreadedLength } from '../settle-thread.ts';
 import { designationOfThread, threadedSizes } from '../threaded-sizes.ts';
+import { drawing } from './drawing.ts';
 import { examples } from './examples.ts';
 import { standards } from './standards.ts';
 import { words } from './words.ts';
@@ -49,5 +50,6 @@ export const screw: CategoryDefinition = {
   parse: parseThreadedLength,
   sizes: threadedSizes([3, 4, 5, 6, 8, 10, 12, 16, 20]),
   designations: designationOfThread,
+  drawing,
   examples,
 };

@@ -4,6 +4,7 @@ import { withGrades } from '../screw/index.ts';
 import { settleScrew } from '../settle-screw.ts';
 import { parseThreadedLength, writeThreadedLength } from '../settle-thread.ts';
 import { designationOfThread, threadedSizes } from '../threaded-sizes.ts';
+import { drawing } from './drawing.ts';
 import { examples } from './examples.ts';
 import { words } from './words.ts';
 
@@ -45,5 +46,6 @@ export const setScrew: CategoryDefinition = {
   parse: parseThreadedLength,
   sizes: threadedSizes([2, 3, 4, 5, 6, 8, 10]),
   designations: designationOfThread,
+  drawing,
   examples,
 };

@@ -5,6 +5,7 @@ import type { CategoryDefinition } from '../definition.ts';
 import { giveLabelled, unlabelledGroups } from '../settle-labels.ts';
 import { settleRing } from '../settle-ring.ts';
 import { plainSize } from '../size-text.ts';
+import { drawing } from './drawing.ts';
 import { examples } from './examples.ts';
 import { words } from './words.ts';
 
@@ -104,5 +105,6 @@ export const spring: CategoryDefinition = {
   ...plainSize('wire', 'od', 'length'),
   sizes: sizes.map(([wire, od, length]) => ({ wire: mm(wire), od: mm(od), length: mm(length) })),
   designations: () => [],
+  drawing,
   examples,
 };

@@ -5,6 +5,7 @@ import type { StandardName } from '../../reading/standards.ts';
 import { type Washer, washerFor, washers, washerWithHole } from '../../standards/iso-7089.ts';
 import { mm, toMm } from '../../units/length.ts';
 import type { CategoryDefinition } from '../definition.ts';
+import { drawRing } from '../draw-ring.ts';
 import { unlabelledGroups } from '../settle-labels.ts';
 import { settleRing } from '../settle-ring.ts';
 import { plainSize } from '../size-text.ts';
@@ -149,5 +150,6 @@ export const washer: CategoryDefinition = {
     washers
       .filter(w => toMm(w.d1) === dims['id'] && toMm(w.d2) === dims['od'] && toMm(w.h) === dims['thickness'])
       .map(w => `${w.standard} ${w.thread}`),
+  drawing: drawRing({ inside: 'id', outside: 'od', across: 'thickness' }),
   examples,
 };
