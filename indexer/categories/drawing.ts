@@ -87,7 +87,7 @@ export const sheet = (width: number, height: number, parts: Partial<Drawing>): D
 
 /** The axis of a turned part, along the sheet at height `y`, past both its ends. */
 export const axis = (from: number, to: number, y: number): Path => {
-  const past = (to - from) * 0.1 + y * 0.05;
+  const past = (to - from) * 0.03 + y * 0.06;
   return polyline([from - past, y], [to + past, y]);
 };
 
