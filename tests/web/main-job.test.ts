@@ -45,9 +45,12 @@ async function startBench(page: Page, name: string): Promise<void> {
     .waitFor({ state: 'attached' });
 }
 
-/** The section under a heading. */
+/** The section under a heading, not one that holds it among others. */
 const section = (page: Page, heading: string) =>
-  page.locator('section').filter({ has: page.getByRole('heading', { name: heading, exact: true }) });
+  page
+    .locator('section')
+    .filter({ has: page.getByRole('heading', { name: heading, exact: true }) })
+    .last();
 
 const undo = (page: Page) => page.getByRole('button', { name: 'Undo' });
 
@@ -126,8 +129,8 @@ async function keepList(page: Page, model: string): Promise<void> {
   await page.getByLabel(/A parts list from a sheet/).fill(list);
   await page.getByRole('button', { name: 'Read this list' }).click();
   await page.getByRole('button', { name: 'Keep this list' }).click();
-  await page.getByLabel('Maker').fill('Ondrey');
-  await page.getByLabel('Model').fill(model);
+  await page.getByLabel('Maker', { exact: true }).fill('Ondrey');
+  await page.getByLabel('Model', { exact: true }).fill(model);
   await page.getByLabel('Does it lift, hold a load, brake or steer?').selectOption('ordinary');
   await page.getByRole('button', { name: /^Keep it on/ }).click();
   await page.getByRole('heading', { level: 1, name: `Ondrey ${model}` }).waitFor();
@@ -167,7 +170,7 @@ describe('on a bench of one’s own', () => {
     await page.keyboard.press('Enter');
     const form = page.getByRole('form', { name: 'Correct line 3' });
     await form.getByLabel('It is').selectOption('washer');
-    await form.getByLabel('Inside').focus();
+    await form.getByLabel('hole').focus();
     await page.keyboard.press('Control+A');
     await page.keyboard.type('5.1');
     await page.keyboard.press('Tab');
@@ -217,7 +220,7 @@ describe('on a bench of one’s own', () => {
         .click();
       const form = page.getByRole('form', { name: 'Open a job' });
       await form.getByLabel('Whose machine').fill(owner);
-      await form.getByLabel('Model').selectOption({ label: 'Ondrey Tarn 6' });
+      await form.getByLabel('Model', { exact: true }).selectOption({ label: 'Ondrey Tarn 6' });
       await form.getByLabel('Serial number').fill('84512');
       await form.getByRole('button', { name: 'Open this job' }).click();
       await page.getByRole('heading', { name: 'What it needs' }).waitFor();
@@ -229,7 +232,7 @@ describe('on a bench of one’s own', () => {
     await fromList.getByRole('button', { name: 'Add line 1 HB-1' }).click();
     await needs.getByText('HB-1').waitFor();
     await fromList.getByRole('button', { name: 'Add line 5 HB-5' }).click();
-    await needs.getByText('as required').waitFor();
+    await needs.getByText('as required', { exact: true }).waitFor();
 
     await openJob('Jonas Abara');
     await fromList.getByRole('button', { name: 'Add line 1 HB-1' }).click();
@@ -272,7 +275,7 @@ describe('on a bench of one’s own', () => {
     const page = await arrive();
     await startBench(page, 'Drop bench');
     await page.getByRole('link', { name: 'Diagrams' }).click();
-    await page.getByLabel('Files').setInputFiles([
+    await page.getByLabel('Files', { exact: true }).setInputFiles([
       { name: 'tarn-7.tsv', mimeType: 'text/tab-separated-values', buffer: Buffer.from(list) },
       {
         name: 'tarn-8.csv',
@@ -282,8 +285,8 @@ describe('on a bench of one’s own', () => {
     ]);
     const form = page.getByRole('form', { name: 'Lists to put in' });
     for (const [place, model] of ['Tarn 7', 'Tarn 8'].entries()) {
-      await form.getByLabel('Maker').nth(place).fill('Ondrey');
-      await form.getByLabel('Model').nth(place).fill(model);
+      await form.getByLabel('Maker', { exact: true }).nth(place).fill('Ondrey');
+      await form.getByLabel('Model', { exact: true }).nth(place).fill(model);
     }
     await form.getByRole('button', { name: 'Keep and read these 2 lists' }).click();
     const shelf = section(page, 'Ondrey');
