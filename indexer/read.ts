@@ -98,6 +98,8 @@ function judge(line: Line, context: LineContext): Verdict {
       sure,
     );
   const heading = headingHead(line, context);
+  if (heading && heading.others.some(c => c !== heading.category))
+    return byHeadings(line, heading, named, none);
   if (heading)
     return {
       ...named(
@@ -111,6 +113,20 @@ function judge(line: Line, context: LineContext): Verdict {
   return byShape(line, named, none, designations, unknownWords);
 }
 
+/** A heading that names several kinds: a thread with a length is a screw where screws are among them, else a person chooses. */
+function byHeadings(
+  line: Line,
+  heading: Head,
+  named: (category: CategoryName, features: string[]) => Verdict,
+  none: Verdict,
+): Verdict {
+  const kinds = [...new Set([heading.category, ...heading.others])];
+  const sized = line.groups.some(g => g.thread && g.measures.length > 0);
+  if (sized && kinds.includes('screw'))
+    return { ...named('screw', ['noun-from-heading', 'thread-and-length']), head: null };
+  return { ...none, features: ['nothing-known'], notes: [`the heading names ${kinds.join(' and ')}`] };
+}
+
 /** A bearing's word with a roller clutch's number is a roller clutch. */
 const refines = (noun: CategoryName, designated: CategoryName) =>
   noun === 'bearing' && designated === 'roller-clutch';
@@ -120,7 +136,10 @@ function headingHead(line: Line, context: LineContext): Head | null {
   if (line.heading.hits.length === 0) return null;
   const whole = [{ first: 0, last: line.heading.tokens.length - 1, column: null }];
   const hits = line.heading.hits.filter(h => !h.entries.some(e => e.meaning.kind === 'column'));
-  return findHead({ tokens: line.heading.tokens, cells: whole, hits }, context.lang);
+  return findHead(
+    { tokens: line.heading.tokens, cells: whole, hits, labels: new Set(), groups: [] },
+    context.lang,
+  );
 }
 
 /** Words of three letters and more that no dictionary holds. */
@@ -143,8 +162,8 @@ function byShape(
 ): Verdict {
   const thread = line.groups.find(g => g.thread);
   const hinted = hintedBy(line);
-  if (thread && thread.measures.length > 0 && unknownWords <= 1)
-    return named(hinted ?? 'screw', ['thread-and-length']);
+  const long = thread && (thread.measures.length > 0 || line.measures.some(m => m.label === 'length'));
+  if (long && unknownWords <= 1) return named(hinted ?? 'screw', ['thread-and-length']);
   if (thread && hinted) return named(hinted, ['thread-alone']);
   const bare = designations.find(d => d.definition.name === 'bearing');
   if (bare && unknownWords === 0) return named('bearing', ['bare-designation'], bare);

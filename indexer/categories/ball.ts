@@ -24,14 +24,14 @@ export const ball: CategoryDefinition = {
   words: {
     nouns: {
       en: {
-        'ball, steel ball, bearing ball, balls, loose ball, ball bearings loose, detent ball, ceramic ball, click ball, loose balls':
+        'ball, bearing ball, balls, loose ball, ball bearings loose, detent ball, click ball, loose balls':
           {},
       },
-      de: { 'kugel, stahlkugel, kugeln, rastkugel, lagerkugel, wälzlagerkugel, keramikkugel': {} },
-      fr: { "bille, billes, bille acier, bille d'acier": {} },
-      it: { 'sfera, sfere, sfera acciaio, sferetta, biglia': {} },
-      es: { 'bola, bolas, bola de acero': {} },
-      nl: { 'kogel, kogels, stalen kogel, lagerkogel, kogeltje': {} },
+      de: { 'kugel, kugeln, rastkugel, lagerkugel, wälzlagerkugel': {} },
+      fr: { 'bille, billes': {} },
+      it: { 'sfera, sfere, sferetta, biglia': {} },
+      es: { 'bola, bolas': {} },
+      nl: { 'kogel, kogels, lagerkogel, kogeltje': {} },
       ja: { 'ボール, 鋼球, スチールボール, 球': {} },
     },
     plain: {

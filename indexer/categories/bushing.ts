@@ -45,7 +45,7 @@ export const bushing: CategoryDefinition = {
   words: {
     nouns: {
       en: {
-        'bushing, bush, plain bearing, sleeve bearing, sleeve bush, slide bearing, plain bush, self lubricating bush, oilite bush, oilite bushing, sintered bush, bronze bush, bushings, bshg':
+        'bushing, bush, plain bearing, sleeve bearing, sleeve bush, slide bearing, plain bush, self lubricating bush, oilite bush, oilite bushing, sintered bush, bushings, bshg':
           {},
         'flanged bush, flanged bushing, flange bush, flange bushing, flanged sleeve bearing': {
           flanged: true,
@@ -57,8 +57,7 @@ export const bushing: CategoryDefinition = {
         'bundbuchse, flanschbuchse, bundgleitlager': { flanged: true },
       },
       fr: {
-        'coussinet, bague, palier lisse, bague lisse, douille, bague bronze, bague de guidage, coussinet lisse':
-          {},
+        'coussinet, bague, palier lisse, bague lisse, douille, bague de guidage, coussinet lisse': {},
         'coussinet a collerette, bague a collerette, bague epaulee': { flanged: true },
       },
       it: {
@@ -70,7 +69,7 @@ export const bushing: CategoryDefinition = {
         'casquillo con brida, casquillo con valona, buje con brida': { flanged: true },
       },
       nl: {
-        'bus, glijlager, lagerbus, bronzen bus, bussen, geleidebus': {},
+        'bus, glijlager, lagerbus, bussen, geleidebus': {},
         'kraagbus, flensbus': { flanged: true },
       },
       ja: {

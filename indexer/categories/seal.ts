@@ -1,7 +1,7 @@
 import { mm } from '../units/length.ts';
 import type { CategoryDefinition } from './definition.ts';
 import { drawRing } from './draw-ring.ts';
-import { settleRing } from './settle-ring.ts';
+import { loneThickness, settleRing } from './settle-ring.ts';
 import { plainSize } from './size-text.ts';
 import { washerLabels } from './washer/index.ts';
 
@@ -36,12 +36,12 @@ export const seal: CategoryDefinition = {
   words: {
     nouns: {
       en: {
-        'seal, oil seal, lip seal, shaft seal, rotary seal, rotary shaft seal, felt seal, felt ring, rubber seal, seals, dust seal, water seal, grease seal, packing ring, seal ring, sealing ring, v-ring, radial shaft seal, drain plug seal, felt packing, wiper seal':
+        'seal, oil seal, lip seal, shaft seal, rotary seal, rotary shaft seal, seals, dust seal, water seal, grease seal, packing, packing ring, seal ring, sealing ring, v-ring, radial shaft seal, drain plug seal, felt packing, wiper seal':
           {},
         'gasket, gaskets, gskt, paper gasket, head gasket, cover gasket': gasket,
       },
       de: {
-        'dichtung, dichtring, wellendichtring, radialwellendichtring, simmerring, filzring, lippendichtung, dichtungsring, simmering, abstreifer, staubdichtung, wellendichtung, gummidichtung, nutring':
+        'dichtung, dichtring, wellendichtring, radialwellendichtring, simmerring, lippendichtung, dichtungsring, simmering, abstreifer, staubdichtung, wellendichtung, gummidichtung, nutring':
           {},
         'flachdichtung, gehäusedichtung, deckeldichtung, papierdichtung': gasket,
       },
@@ -78,8 +78,10 @@ export const seal: CategoryDefinition = {
   },
   standards: { 'DIN 3760': {}, 'DIN 3761': {}, 'ISO 6194': {}, 'DIN 5419': { material: 'felt' } },
   stems: [],
-  settle: (claim, line) =>
-    settleRing(claim, line, { inside: 'id', outside: 'od', across: 'thickness' }, labels),
+  settle: (claim, line) => {
+    settleRing(claim, line, { inside: 'id', outside: 'od', across: 'thickness' }, labels);
+    loneThickness(claim);
+  },
   ...plainSize('id', 'od', 'thickness'),
   sizes: sizes.map(([id, od, thickness]) => ({ id: mm(id), od: mm(od), thickness: mm(thickness) })),
   designations: () => [],

@@ -135,3 +135,12 @@ function settleOne(claim: Claim, size: Measure, open: readonly string[], keys: R
     claim.measure(open.includes(keys.inside) ? keys.inside : open[0]!, size);
   else claim.features.add('loose-size');
 }
+
+/** A lone small size of a flat ring is its thickness: nobody's hole is a tenth of a millimetre. */
+export function loneThickness(claim: Claim): void {
+  const id = claim.lengths.get('id');
+  if (id === undefined || id > 1_000 || claim.has('od') || claim.has('thickness')) return;
+  claim.lengths.delete('id');
+  claim.lengths.set('thickness', id);
+  for (const span of claim.spans) if (span.field === 'id') span.field = 'thickness';
+}

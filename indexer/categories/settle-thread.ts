@@ -22,7 +22,8 @@ export function giveThread(
   line: Line,
   pitchAlone: boolean,
 ): { thread: Thread; rest: Measure[]; group: Group } | null {
-  const group = line.groups.find(g => g.thread);
+  const groups = line.groups.filter(g => g.thread);
+  const group = groups.find(g => g.measures.length > 0) ?? groups[0];
   const thread = group?.thread;
   if (!group || !thread) return null;
   const others = new Set(line.threads.map(t => t.name));
@@ -33,6 +34,14 @@ export function giveThread(
   }
   claim.text('thread', thread.name, thread);
   claim.features.add('thread');
+  const printed = new Set(
+    groups.filter(g => g.measures.length > 0).map(g => g.measures.map(m => m.um).join('x')),
+  );
+  if (printed.size > 1) {
+    claim.doubt('more than one size of one thread');
+    implyPitch(claim, thread);
+    return { thread, rest: [], group: { ...group, measures: line.measures } };
+  }
   let rest = group.measures.filter(m => m.label === null || m.label === 'pitch');
   const labelled = line.measures.find(m => m.label === 'pitch');
   const first = rest[0];

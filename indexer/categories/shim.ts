@@ -3,7 +3,7 @@ import { shimRings, stockedShimThicknesses } from '../standards/din-988.ts';
 import { mm, toMm } from '../units/length.ts';
 import type { CategoryDefinition } from './definition.ts';
 import { drawRing } from './draw-ring.ts';
-import { settleRing } from './settle-ring.ts';
+import { loneThickness, settleRing } from './settle-ring.ts';
 import { plainSize } from './size-text.ts';
 import { washerLabels } from './washer/index.ts';
 
@@ -22,8 +22,7 @@ export const shim: CategoryDefinition = {
   words: {
     nouns: {
       en: {
-        'shim, shim ring, shim washer, shims, adjusting shim, bearing shim, brass shim, spool shim, steel shim, adjustment shim':
-          {},
+        'shim, shim ring, shim washer, shims, adjusting shim, bearing shim, spool shim, adjustment shim': {},
       },
       de: {
         'passscheibe, paßscheibe, ausgleichsscheibe, distanzscheibe, einstellscheibe, beilegscheibe, shimscheibe, stützscheibe, abstimmscheibe':
@@ -63,12 +62,3 @@ export const shim: CategoryDefinition = {
     ['シム 10x16x0.3', 'shim 10x16x0.3'],
   ],
 };
-
-/** A shim's lone small size is its thickness: nobody's hole is a tenth of a millimetre. */
-function loneThickness(claim: Parameters<CategoryDefinition['settle']>[0]): void {
-  const id = claim.lengths.get('id');
-  if (id === undefined || id > mm(1) || claim.has('od') || claim.has('thickness')) return;
-  claim.lengths.delete('id');
-  claim.lengths.set('thickness', id);
-  for (const span of claim.spans) if (span.field === 'id') span.field = 'thickness';
-}

@@ -31,6 +31,7 @@ export function gatherAttrs(
 ): void {
   const out = aside(line);
   const materials = new Map<string, { start: number; end: number }>();
+  const loose = new Set<string>();
   for (const hit of line.hits) {
     const own = hit.entries.filter(
       ({ meaning }) => meaning.kind === 'noun' && meaning.category === claim.category,
@@ -46,7 +47,14 @@ export function gatherAttrs(
       if (meaning.kind !== 'noun' && meaning.kind !== 'modifier') continue;
       for (const [key, value] of Object.entries(meaning.attrs)) {
         if (key === 'material') materials.set(String(value), place);
-        else claim.attr(key, value, place);
+        else if (meaning.kind === 'modifier' && hit.last > hit.first && loose.has(key)) {
+          // "cap screw, hexagon head": two words that describe outweigh what the name alone suggests.
+          claim.attrs[key] = value;
+          claim.span(key, place);
+        } else {
+          if (meaning.kind === 'noun' && claim.attrs[key] === undefined) loose.add(key);
+          claim.attr(key, value, place);
+        }
       }
     }
   }

@@ -61,8 +61,9 @@ export class Dictionary {
     let node = this.#root;
     for (const token of tokenise(phrase)) {
       if (token.kind === 'mark' && soft.has(token.text)) continue;
-      let next = node.next.get(token.text);
-      if (!next) node.next.set(token.text, (next = newNode()));
+      const key = keyOf(token);
+      const next = node.next.get(key) ?? newNode();
+      node.next.set(key, next);
       node = next;
     }
     if (node === this.#root) throw new Error(`Dictionary: "${phrase}" (${entry.lang}) holds no word.`);
@@ -86,7 +87,7 @@ export class Dictionary {
     let best: Hit | null = null;
     for (let at = first, softs = 0; at < tokens.length && at < first + 12; at++) {
       const token: Token = tokens[at]!;
-      const next: Node | undefined = stands(tokens, at, first) ? node.next.get(token.text) : undefined;
+      const next: Node | undefined = stands(tokens, at, first) ? node.next.get(keyOf(token)) : undefined;
       if (!next && at > first && token.kind === 'mark' && soft.has(token.text) && softs < 2) {
         softs++;
         continue;
@@ -161,6 +162,9 @@ export class Dictionary {
 /** A2 is a grade and MC3 a clearance, but "A 2" is neither: figures behind one or two letters must be glued to them. */
 const stands = (tokens: readonly Token[], at: number, first: number) =>
   !(at > first && tokens[at]!.kind === 'number' && tokens[at]!.gap > 0 && tokens[at - 1]!.text.length <= 2);
+
+/** 8,8 and 8.8 are one grade. */
+const keyOf = (token: Token) => (token.kind === 'number' ? token.text.replace(',', '.') : token.text);
 
 const isCompounding = (entry: Entry) =>
   (entry.lang === 'de' || entry.lang === 'nl') && entry.meaning.kind === 'noun';

@@ -2,7 +2,9 @@ import type { Line } from './line.ts';
 
 /** What in a line's characters should be put before a person, whatever it is read as. */
 export function doubtsOf(line: Line): string[] {
-  return [misread(line), range(line), alternatives(line), question(line)].filter(d => d !== null);
+  return [misread(line), range(line), alternatives(line), several(line), question(line)].filter(
+    d => d !== null,
+  );
 }
 
 /** Letters that a scanner takes for figures, inside a size: 5.l x 8, M3xl0, 6O8. */
@@ -30,8 +32,9 @@ function misread({ tokens }: Line): string | null {
 }
 
 /** Sizes given as a range: 10-12 mm, 5~8, 3 to 5 mm. */
-function range({ tokens, measures }: Line): string | null {
+function range({ tokens, measures, groups }: Line): string | null {
   const firsts = new Map(measures.map(m => [m.first, m]));
+  const ends = new Set(groups.filter(g => g.joined).map(g => g.last));
   for (const m of measures) {
     const sign = tokens[m.last + 1]?.text;
     const next = firsts.get(m.last + 2);
@@ -41,7 +44,8 @@ function range({ tokens, measures }: Line): string | null {
       (/^(to|bis|…)$/.test(sign ?? '') && (next.unitStated || m.unitStated || sign === 'bis'))
     )
       return 'a range, not one size';
-    if (sign === '-' && next.unitStated && tokens[m.last + 1]!.gap === tokens[next.first]!.gap && !m.fraction)
+    const sized = next.unitStated || (ends.has(m.last) && m.whole && next.whole);
+    if (sign === '-' && sized && tokens[m.last + 1]!.gap === tokens[next.first]!.gap && !m.fraction)
       return 'a range, not one size';
   }
   for (let at = 1; at + 1 < tokens.length; at++)
@@ -59,6 +63,10 @@ function alternatives({ tokens, measures, threads }: Line): string | null {
       return 'two sizes to choose from';
   return null;
 }
+
+/** An assortment: several kinds under one name. */
+const several = ({ hits }: Line): string | null =>
+  hits.some(h => h.entries.some(e => e.meaning.kind === 'loose')) ? 'several kinds under one name' : null;
 
 const question = ({ tokens }: Line): string | null =>
   tokens.some(t => t.text === '?') ? 'the line itself asks' : null;

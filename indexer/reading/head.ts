@@ -97,7 +97,7 @@ export function languageOf(hits: readonly Hit[], known: string | undefined): str
  * French, Italian and Spanish the first; the first phrase that holds one decides. Null where no known noun stands.
  */
 export function findHead(
-  line: Pick<Line, 'tokens' | 'cells' | 'hits'>,
+  line: Pick<Line, 'tokens' | 'cells' | 'hits' | 'labels' | 'groups'>,
   lang: string | undefined,
 ): Head | null {
   const { tokens, hits } = line;
@@ -121,7 +121,7 @@ export function findHead(
     for (const { first, last, qualifies } of phrasesOf(tokens, cell, hits)) {
       const inside = hits.filter(h => h.first >= first && h.last <= last);
       const nouns = inside.flatMap(hit => {
-        const entries = nounIn(hit);
+        const entries = line.labels.has(hit.first) ? [] : nounIn(hit);
         return entries.length > 0 ? [{ hit, entry: preferred(entries, language) }] : [];
       });
       if (nouns.length === 0) {
@@ -147,12 +147,34 @@ export function findHead(
         phrase: { first, last },
         others,
       };
-      if (!qualifies) return found;
+      if (!qualifies && !sizedBelow(line, cell)) return found;
       // "Adapter for bearing": what stands before the preposition is the part, though nobody knows the word.
       fallback ??= unknownFirst ? { ...found, category: 'plain', attrs: {}, unknownBehind: true } : found;
     }
   }
   return fallback;
+}
+
+/** A caption printed above the line that holds the sizes only groups it: "Fasteners, encoder" over "M3 x 16 cap screw". */
+function sizedBelow(
+  { tokens, cells, groups, hits }: Pick<Line, 'tokens' | 'cells' | 'hits' | 'groups'>,
+  cell: Cell,
+): boolean {
+  const sized = (c: Cell) =>
+    groups.some(g => (g.thread ?? g.joined) && g.first >= c.first && g.last <= c.last);
+  if (sized(cell)) return false;
+  return cells.some(
+    c =>
+      c.first > cell.last &&
+      tokens[c.first]!.gap >= 9 &&
+      sized(c) &&
+      hits.some(
+        h =>
+          h.first >= c.first &&
+          h.last <= c.last &&
+          nounIn(h).some(e => e.meaning.kind === 'noun' && e.meaning.category !== 'plain'),
+      ),
+  );
 }
 
 /** Of several meanings of one phrase the one in the line's language; else the first. */

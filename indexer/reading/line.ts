@@ -20,6 +20,8 @@ export interface Line {
   measures: Measure[];
   groups: Group[];
   qty: Quantity | null;
+  /** Tokens that only name a dimension: `wire` of 0.4 wire. */
+  labels: ReadonlySet<number>;
   /** The heading's own hits: what kind of part the list is about. */
   heading: { tokens: Token[]; hits: Hit[] };
 }
@@ -41,6 +43,8 @@ export function analyse(text: string, context: LineContext, dictionary: Dictiona
   const qty = findQuantity(tokens, cells, hits, at => taken[at] === 1);
   if (qty) taken.fill(1, qty.first, qty.last + 1);
   for (const cell of cells) if (isForeign(cell.column)) taken.fill(1, cell.first, cell.last + 1);
+  takeCounts(tokens, cells, qty !== null, taken);
+  takePhrases(tokens, hits, taken);
   const labelled = new Map<number, string>();
   for (const hit of hits) {
     const label = hit.entries.find(e => e.meaning.kind === 'label')?.meaning;
@@ -51,6 +55,7 @@ export function analyse(text: string, context: LineContext, dictionary: Dictiona
   const skip = attachLabels(tokens, measures, cells, labelled, hits);
   const groups = groupSizes(tokens, threads, measures, skip);
   for (const group of groups) spreadUnit(group, inUnit);
+  spreadInches(groups);
   const heading = context.context ? headingOf(context.context, dictionary) : emptyHeading;
   return {
     text,
@@ -62,8 +67,57 @@ export function analyse(text: string, context: LineContext, dictionary: Dictiona
     measures: groups.flatMap(g => g.measures),
     groups,
     qty,
+    labels: skip,
     heading,
   };
+}
+
+/** A number alone in a cell that no heading explains counts something; so does the reference in front of a counted line. */
+function takeCounts(
+  tokens: readonly Token[],
+  cells: readonly Cell[],
+  counted: boolean,
+  taken: Uint8Array,
+): void {
+  if (cells.length > 1)
+    for (const { first, last, column } of cells)
+      if (first === last && column === null && /^\d+$/.test(tokens[first]!.text)) taken[first] = 1;
+  const first = cells[0]?.first ?? 0;
+  const next = tokens[first + 1];
+  if (
+    counted &&
+    next &&
+    next.gap > 0 &&
+    next.text !== '×' &&
+    /^\d+$/.test(tokens[first]!.text) &&
+    cells[0]!.last > first + 1
+  )
+    if (next.kind === 'number' || (next.kind === 'word' && !/^(mm|cm|m|in|inch)$/.test(next.text)))
+      taken[first] = 1;
+}
+
+/** Figures inside a phrase that says something else, such as a grade or a seal, are no sizes. */
+function takePhrases(tokens: readonly Token[], hits: readonly Hit[], taken: Uint8Array): void {
+  for (const { first, last, entries } of hits) {
+    if (!entries.every(e => e.meaning.kind === 'modifier' || e.meaning.kind === 'noun')) continue;
+    for (let at = first; at <= last; at++) if (tokens[at]!.kind === 'number') taken[at] = 1;
+  }
+}
+
+/** In a line whose stated sizes are all inches, bare decimals are inches too: .035 wire, .250 OD, 1.50 LG. */
+function spreadInches(groups: readonly Group[]): void {
+  const all = groups.flatMap(g => g.measures);
+  const stated = all.filter(m => m.unitStated);
+  if (
+    stated.length === 0 ||
+    stated.some(m => m.unit === 'mm') ||
+    groups.some(g => g.thread?.kind === 'metric')
+  )
+    return;
+  for (const group of groups)
+    group.measures = group.measures.map(m =>
+      m.unitStated || m.whole ? m : { ...inUnit(m, 'in'), unitStated: true },
+    );
 }
 
 /** A cell whose numbers are no sizes. */

@@ -83,7 +83,7 @@ export function measureAt(
     if (before.kind === 'word' && !isLabel(before.text) && before.text !== 'ø') return null;
     if (before.kind === 'mark' && !mayStandBefore.test(before.text)) return null;
   }
-  if (/[$€£]/.test(tokens[at - 1]?.text ?? '')) return null;
+  if (/[$€£]/.test(tokens[at - 1]?.text ?? '') || isOrdinal(tokens, at)) return null;
   let last = at;
   let value = Number(token.text.replace(',', '.'));
   let fraction = false;
@@ -142,6 +142,12 @@ export function measureAt(
     end: tokens[last]!.end,
   };
 }
+
+/** No. 8 is a number of something. */
+const isOrdinal = (tokens: readonly Token[], at: number) =>
+  /^(no|nr)$/.test(
+    tokens[at - 1]?.text === '.' ? (tokens[at - 2]?.text ?? '') : (tokens[at - 1]?.text ?? ''),
+  );
 
 /** The same number taken in the other unit. */
 export function inUnit(measure: Measure, unit: LengthUnit): Measure {

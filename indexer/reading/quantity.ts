@@ -163,17 +163,18 @@ function byCell(tokens: readonly Token[], cells: readonly Cell[], hits: readonly
   if (after.length > 0) return only(after[0]!.value, after[0]!.at);
   const before = alone.filter(a => a.index < described);
   if (before.length === 2 && before[1]!.value < 1000) return only(before[1]!.value, before[1]!.at);
-  const leading = tokens[cells[described]?.first ?? 0];
   // "M3x15mm      2 Tapered screw head": a column run into the next
-  if (
-    described > 0 &&
-    before.length === 0 &&
-    leading &&
-    count(leading) !== null &&
-    tokens[cells[described]!.first + 1]?.kind === 'word' &&
-    tokens[cells[described]!.first + 1]!.gap > 0
-  )
-    return only(count(leading), cells[described]!.first);
+  const run = cells.slice(1).find(({ first, last }) => {
+    const next = tokens[first + 1];
+    return (
+      first < last &&
+      count(tokens[first]) !== null &&
+      next?.kind === 'word' &&
+      next.gap > 0 &&
+      next.text.length > 2
+    );
+  });
+  if (run && before.length === 0) return only(count(tokens[run.first]), run.first);
   return null;
 }
 
@@ -189,8 +190,9 @@ function byLastNumber(
   const value = count(tokens[cell.last]);
   const previous = tokens[cell.last - 1];
   const leading = tokens[cell.first];
-  const reference =
-    leading?.kind === 'number' && tokens[cell.first + 1]?.kind === 'word' && tokens[cell.first + 1]!.gap > 0;
+  const second = tokens[cell.first + 1];
+  const spaced = second !== undefined && second.gap > 0 && second.kind !== 'mark';
+  const reference = leading?.kind === 'number' && spaced && (second.kind === 'word' || holdsName(cell, hits));
   const free =
     previous && tokens[cell.last]!.gap > 0 && !/^[×\-/=:ø#+~,]$/.test(previous.text) && !isTaken(cell.last);
   if (value !== null && value < 1000 && reference && free && cell.last > cell.first + 1)

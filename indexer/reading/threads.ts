@@ -84,7 +84,8 @@ function numberAt(tokens: readonly Token[], at: number): Found | null {
     if (separator && (marked || !spaced) && suits(size, threads))
       return { name: `${size}-${threads}`, kind: 'unified', major: numberSizeMajor(size), last: number + 2 };
   }
-  if (tokens[at]!.text !== '#' || tokens[number]!.gap > 0) return null;
+  // No. 6 alone may be an item; before a length it is a size.
+  if (tokens[at]!.text !== '#' ? !marked || dash?.text !== '×' : tokens[number]!.gap > 0) return null;
   return { name: `#${size}`, kind: 'number', major: numberSizeMajor(size), last: number };
 }
 

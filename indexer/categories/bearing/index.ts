@@ -34,8 +34,12 @@ function settle(claim: Claim, line: Line): void {
   const lone = line.measures.filter(
     m => m.label !== null || line.groups.some(g => g.joined && g.measures.includes(m)),
   );
-  useInches(line);
-  if (designated.size === 0 || lone.length > 0) settleRing(claim, line, keys, labelsFor(line), isListed);
+  takeInches(line);
+  const odd =
+    /^(rod-end|block|spherical)$/.test(String(claim.attrs['type'])) &&
+    !line.groups.some(g => g.measures.length === 3);
+  if ((designated.size === 0 || lone.length > 0) && !(odd && line.groups.some(g => g.joined)))
+    settleRing(claim, line, keys, labelsFor(line), isListed);
   agree(claim, designated);
   if (designated.size === 0) snap(claim, line);
 }
@@ -45,7 +49,7 @@ const labelsFor = (line: Line): LabelMeanings =>
   line.measures.some(m => m.label === 'bore' || m.label === 'id') ? labels : { ...labels, dia: 'bore' };
 
 /** Bare decimals that are a published size only when taken as inches are inches: 0.1875 x 0.5 x 0.196. */
-function useInches(line: Line): void {
+function takeInches(line: Line): void {
   for (const group of line.groups) {
     if (!group.joined || group.measures.length < 3 || group.measures.some(m => m.unitStated)) continue;
     if (!group.measures.every(m => m.value < 2)) continue;

@@ -87,12 +87,13 @@ export const words: CategoryWords = {
   modifiers: {
     en: {
       'flanged, with flange, flange': { flanged: true },
-      'shielded, metal shielded, metal shields, double shielded, two shields, 2 shields, both sides shielded':
+      'shielded, zz, 2z, 2 z, metal shielded, metal shields, double shielded, two shields, 2 shields, both sides shielded':
         { seal: 'two-shields' },
       'single shield, one shield, shielded one side': { seal: 'one-shield' },
-      'rubber sealed, rubber seals, double sealed, contact seals, two contact seals, 2 rubber seals': {
-        seal: 'two-contact-seals',
-      },
+      '2rs, 2rs1, 2rsh, 2 rs, ddu, llu, 2rsr, rubber sealed, rubber seals, double sealed, contact seals, two contact seals, 2 rubber seals':
+        {
+          seal: 'two-contact-seals',
+        },
       'open, open type': { seal: 'open' },
       needle: { type: 'needle' },
       thrust: { type: 'thrust' },

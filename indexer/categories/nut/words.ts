@@ -3,7 +3,7 @@ import type { CategoryWords } from '../definition.ts';
 export const words: CategoryWords = {
   nouns: {
     en: {
-      'nut, nuts, fixing nut, handle nut, ring nut, round nut, plain nut, brass nut, barrel nut, special nut, coupling nut, slotted nut':
+      'nut, nuts, fixing nut, handle nut, ring nut, round nut, plain nut, barrel nut, special nut, coupling nut, slotted nut':
         {},
       'lock nut, locknut, nyloc, nyloc nut, nylock, nylock nut, nylon lock nut, self locking nut, lock-nut, nylon insert lock nut, nylon insert nut, stop nut, elastic stop nut, prevailing torque nut, lok nut, stiff nut, aerotight nut, nylstop, nylon nut insert':
         { type: 'lock' },

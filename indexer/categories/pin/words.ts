@@ -3,7 +3,7 @@ import type { CategoryWords } from '../definition.ts';
 export const words: CategoryWords = {
   nouns: {
     en: {
-      'pin, pins, parallel pin, straight pin, steel pin, locating pin, pivot pin, hinge pin, bail pin, stop pin, guide pin, pn, roller pin, lock pin, knock pin, set pin':
+      'pin, pins, parallel pin, straight pin, locating pin, pivot pin, hinge pin, bail pin, stop pin, guide pin, pn, roller pin, lock pin, knock pin, set pin':
         {},
       'dowel pin, dowel, dowel pins, dwl pin': { type: 'dowel' },
       'cotter pin, split pin, cotter, split cotter pin, cotter-pin': { type: 'cotter' },

@@ -13,9 +13,9 @@ export const grades: Phrases = {
   en: {
     'a2, a2-70, a2 70, a2-50': { grade: 'A2', material: 'stainless' },
     'a4, a4-80, a4-70, a4 80': { grade: 'A4', material: 'stainless' },
-    '8.8, 8,8, grade 8.8, class 8.8': { grade: '8.8' },
-    '10.9, 10,9': { grade: '10.9' },
-    '12.9, 12,9': { grade: '12.9' },
+    '8.8, grade 8.8, class 8.8': { grade: '8.8' },
+    '10.9': { grade: '10.9' },
+    '12.9': { grade: '12.9' },
     '4.8': { grade: '4.8' },
     '5.8': { grade: '5.8' },
     'grade 5, gr 5, gr.5': { grade: '5' },

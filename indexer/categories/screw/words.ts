@@ -152,10 +152,10 @@ export const words: CategoryWords = {
       'flange head, hex flange, hex flange head, flanged head': { head: 'hex-flange' },
       'thumb, knurled, knurled head, wing': { head: 'thumb' },
       'shoulder, stepped, step': { head: 'shoulder' },
-      'hex socket, hexagon socket, allen, allen drive, hex drive, hex key, internal hex': {
+      'hex socket, hexagon socket, allen, allen drive, hex drive, internal hex': {
         drive: 'hex-socket',
       },
-      'phillips, philips, cross recess, cross recessed, cross head, crosshead, cross, ph drive, phil, phillips head, philips head, phillips drive, cross-head, ph1, ph2, ph0, cross slot':
+      'phillips, philips, philipps, cross recess, cross recessed, cross head, crosshead, cross, ph drive, phil, phillips head, philips head, phillips drive, cross-head, ph1, ph2, ph0, cross slot':
         { drive: 'phillips' },
       'pozidriv, pozi, pz, pozidrive, pz1, pz2': { drive: 'pozidriv' },
       'slotted, slot, slotted head, slotted hd, slot head, straight slot': { drive: 'slotted' },
@@ -240,7 +240,7 @@ export const words: CategoryWords = {
     },
   },
   plain: {
-    en: 'screw driver, screwdriver, screw hook, screw eye, screw cap, screw cover, bolt cutter, screw terminal, screw clamp, lead screw, leadscrew, ball screw, screw housing, screw extractor, screw jack, screw insert, screw plug, screw gauge, screw set, screw kit, power screw, worm screw',
+    en: 'screw driver, screwdriver, hex key, allen key, torx key, hex wrench, allen wrench, hex driver, torx driver, screw hook, screw eye, screw cap, screw cover, bolt cutter, screw terminal, screw clamp, lead screw, leadscrew, ball screw, screw housing, screw extractor, screw jack, screw insert, screw plug, screw gauge, screw set, screw kit, power screw, worm screw',
     de: 'schraubendreher, schraubenzieher, schraubenschlüssel, schraubstock, spindelschraube, schraubkappe, schraubdeckel, verschlussschraube, verschlußschraube, schraubenset, schraubensatz, schraubzwinge, kugelgewindespindel, schraubenabdeckung',
     fr: 'tournevis, vis a billes, vis sans fin, vis mere, vis trapezoidale',
     it: 'giravite, cacciavite, vite a ricircolo, vite trapezoidale',

@@ -7,7 +7,7 @@ import { mm, toMm } from '../../units/length.ts';
 import type { CategoryDefinition } from '../definition.ts';
 import { drawRing } from '../draw-ring.ts';
 import { unlabelledGroups } from '../settle-labels.ts';
-import { settleRing } from '../settle-ring.ts';
+import { loneThickness, settleRing } from '../settle-ring.ts';
 import { plainSize } from '../size-text.ts';
 import { examples } from './examples.ts';
 import { words } from './words.ts';
@@ -41,6 +41,7 @@ function settle(claim: Claim, line: Line, standard: StandardName | null): void {
   }
   if (claim.attrs['type'] === 'spring' && bySpringNumber(claim, line)) return;
   settleRing(claim, line, keys, washerLabels);
+  loneThickness(claim);
 }
 
 /** `DIN 125 A 4,3` names the hole, `ISO 7089 M4` and `ISO 7089 - 4` the screw. */
@@ -94,9 +95,14 @@ function byThread(claim: Claim, line: Line, major: number): void {
 
 /** A spring washer is named by its screw: Federring B 4 is for M4 (DIN 127, DIN 128). */
 function bySpringNumber(claim: Claim, line: Line): boolean {
-  const lone = line.measures.length === 1 && line.measures[0]!.label === null ? line.measures[0]! : null;
-  if (!lone?.whole || lone.unitStated || lone.value > 24) return false;
-  claim.text('thread', `M${lone.value}`, lone);
+  const at = line.tokens.findIndex(
+    (t, i) => t.kind === 'number' && /^[ab]$/.test(line.tokens[i - 1]?.text ?? ''),
+  );
+  const lone = line.measures.length === 1 && line.measures[0]!.label === null ? line.measures[0] : undefined;
+  const named = line.tokens[at] ?? (lone?.whole && !lone.unitStated ? lone : undefined);
+  const number = line.tokens[at] ? Number(line.tokens[at].text.replace(',', '.')) : lone?.value;
+  if (!named || number === undefined || number > 24) return false;
+  claim.text('thread', `M${number}`, named);
   return true;
 }
 

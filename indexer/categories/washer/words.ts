@@ -3,7 +3,7 @@ import type { CategoryWords } from '../definition.ts';
 export const words: CategoryWords = {
   nouns: {
     en: {
-      'washer, washers, wshr, wsr, wash, drag washer, friction washer, key washer, eared washer, keyed washer, metal washer, click washer, washer set, insulating washer, sealing washer, seal washer, adjusting washer, adjustment washer, handle washer, spacing washer, spacer washer, bonded washer, cup washer, finishing washer, tab washer':
+      'washer, washers, wshr, wsr, wash, drag washer, friction washer, key washer, eared washer, keyed washer, click washer, washer set, insulating washer, sealing washer, seal washer, adjusting washer, adjustment washer, handle washer, spacing washer, spacer washer, bonded washer, cup washer, finishing washer, tab washer':
         {},
       'flat washer, plain washer, fender washer, penny washer, repair washer, flat wshr': { type: 'flat' },
       'lock washer, lockwasher, locking washer, tooth lock washer': { type: 'lock' },
@@ -15,7 +15,7 @@ export const words: CategoryWords = {
       'thrust washer': { type: 'thrust' },
     },
     de: {
-      'scheibe, unterlegscheibe, u-scheibe, beilagscheibe, scheiben, bremsscheibe klein, isolierscheibe, sicherungsblech, druckscheibe, reibscheibe, gleitscheibe, dichtscheibe, kupferscheibe, rändelscheibe, filzscheibe, lederscheibe, uscheibe, abstandsscheibe':
+      'scheibe, unterlegscheibe, u-scheibe, beilagscheibe, scheiben, isolierscheibe, sicherungsblech, druckscheibe, reibscheibe, gleitscheibe, dichtscheibe, rändelscheibe, filzscheibe, lederscheibe, uscheibe, abstandsscheibe':
         {},
       'flachscheibe, flache scheibe, karosseriescheibe, kotflügelscheibe': { type: 'flat' },
       'sicherungsscheibe geschlitzt, sperrscheibe, schnorrscheibe, keilsicherungsscheibe, schnorr-scheibe, sperrkantscheibe':

@@ -1,0 +1,140 @@
+/**
+ * How well lines are read: `npm run eval [FILE.jsonl …]`. Scores by style and language, confusions, calibration in ten bins, and
+ * the lines that fail, over the labelled lines in `lines/` or the files named.
+ */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { type Reading, read } from '../../indexer/index.ts';
+import { type LabelledLine, type Score, score } from './score.ts';
+
+interface Scored {
+  line: LabelledLine;
+  reading: Reading;
+  score: Score;
+}
+
+const percent = (part: number, whole: number) =>
+  whole === 0 ? '    –' : `${((100 * part) / whole).toFixed(1).padStart(5)}`;
+const count = <T>(list: readonly T[], is: (one: T) => boolean) => list.filter(is).length;
+
+function groupBy<T, K>(list: readonly T[], key: (one: T) => K): Map<K, T[]> {
+  const groups = new Map<K, T[]>();
+  for (const one of list) groups.set(key(one), [...(groups.get(key(one)) ?? []), one]);
+  return groups;
+}
+
+function files(): string[] {
+  const named = process.argv.slice(2);
+  if (named.length > 0) return named;
+  const folder = fileURLToPath(new URL('./lines', import.meta.url));
+  return readdirSync(folder)
+    .filter(name => name.endsWith('.jsonl'))
+    .sort()
+    .map(name => join(folder, name));
+}
+
+function scored(): Scored[] {
+  return files().flatMap(file =>
+    readFileSync(file, 'utf8')
+      .split('\n')
+      .filter(Boolean)
+      .map(text => {
+        const line = JSON.parse(text) as LabelledLine;
+        // The language is mostly not known where lines are read, so it is not told here either.
+        const reading = read(line.text, { context: line.context });
+        return { line, reading, score: score(line, reading) };
+      }),
+  );
+}
+
+function summary(name: string, all: readonly Scored[]): string {
+  const dims = all.filter(s => s.score.dims !== null);
+  return `${name.padEnd(18)} n ${String(all.length).padStart(4)}  category ${percent(
+    count(all, s => s.score.category),
+    all.length,
+  )}  dims ${percent(
+    count(dims, s => s.score.dims === true),
+    dims.length,
+  )}  whole ${percent(
+    count(all, s => s.score.whole),
+    all.length,
+  )}`;
+}
+
+function by(key: 'style' | 'lang', all: readonly Scored[]): string[] {
+  const groups = groupBy(all, s => s.line[key]);
+  return [...groups].sort(([a], [b]) => a.localeCompare(b)).map(([name, some]) => summary(name, some));
+}
+
+function confusions(all: readonly Scored[]): string[] {
+  const pairs = groupBy(
+    all.filter(s => !s.score.category),
+    s => `${s.line.expect.category} read as ${s.reading.category}`,
+  );
+  return [...pairs]
+    .sort((a, b) => b[1].length - a[1].length)
+    .map(([pair, some]) => `${some.length} × ${pair}`);
+}
+
+function calibration(all: readonly Scored[]): string[] {
+  const plain = all.filter(s => !s.line.expect.review && s.line.expect.category !== 'unsure');
+  const bins = groupBy(plain, s => Math.min(9, Math.floor(s.reading.certainty * 10)));
+  let error = 0;
+  const lines = [...bins]
+    .sort(([a], [b]) => a - b)
+    .map(([bin, some]) => {
+      const said = some.reduce((sum, s) => sum + s.reading.certainty, 0) / some.length;
+      const right = count(some, s => s.score.whole) / some.length;
+      error += (some.length / plain.length) * Math.abs(said - right);
+      return `${(bin / 10).toFixed(1)}  n ${String(some.length).padStart(4)}  said ${said.toFixed(3)}  right ${right.toFixed(3)}`;
+    });
+  return [...lines, `expected calibration error ${error.toFixed(4)}`];
+}
+
+function totals(all: readonly Scored[]): string[] {
+  const sum = (of: (s: Score) => number) => all.reduce((total, s) => total + of(s.score), 0);
+  const qty = all.filter(s => s.score.qty !== null);
+  const review = all.filter(s => s.score.review !== null);
+  const sure = all.filter(s => s.reading.certainty >= 0.95);
+  return [
+    summary('all', all),
+    `attributes right ${percent(
+      sum(s => s.attrs.right),
+      sum(s => s.attrs.asked),
+    )}  quantities ${percent(
+      count(qty, s => s.score.qty === true),
+      qty.length,
+    )}  put to a person ${percent(
+      count(review, s => s.score.review === true),
+      review.length,
+    )}`,
+    `asked needlessly ${percent(
+      count(all, s => s.score.askedNeedlessly),
+      count(all, s => s.score.whole),
+    )}  invented ${percent(
+      sum(s => s.invented),
+      sum(s => s.given),
+    )}  sure ${percent(sure.length, all.length)}  sure and wrong ${percent(
+      count(sure, s => !s.score.whole),
+      sure.length,
+    )}`,
+  ];
+}
+
+const all = scored();
+const failing = all
+  .filter(s => s.score.wrong.length > 0)
+  .map(
+    s =>
+      `${s.line.id}  ${JSON.stringify(s.line.text)}  ${s.score.wrong.join('; ')}  (certainty ${s.reading.certainty})`,
+  );
+const sections: [string, string[]][] = [
+  ['By style', by('style', all)],
+  ['By language', by('lang', all)],
+  ['Confusions', confusions(all)],
+  ['Calibration', calibration(all)],
+  ['Lines that fail', failing],
+  ['Summary', totals(all)],
+];
+for (const [title, lines] of sections) console.log(`\n${title}\n${lines.join('\n')}`);
