@@ -60,16 +60,10 @@ export function ofReading(reading: Reading): Effective {
   };
 }
 
-/** True where one and the same word gives several dimensions at once: nobody prints two lengths in the same digits. */
+/** True where a designation gives a dimension whose digits stand nowhere in the line. */
 function isDesignation({ dims, spans }: Reading): boolean {
-  const seen = new Set<string>();
-  for (const { field, start, end } of spans) {
-    const name = field.replace(/^dims\./, '');
-    if (!(name in dims)) continue;
-    if (seen.has(`${start} ${end}`)) return true;
-    seen.add(`${start} ${end}`);
-  }
-  return false;
+  const fields = new Set(spans.map(span => span.field));
+  return fields.has('designation') && Object.keys(dims).some(name => !fields.has(name));
 }
 
 /** What a standard adds to the dimensions a person gave: the coarse pitch of a metric thread (ISO 261). */

@@ -26,7 +26,7 @@ export const sha256 = (bytes: Uint8Array) => createHash('sha256').update(bytes).
 export async function uploadDiagram(tx: Tx, given: NewDiagram): Promise<Uploaded> {
   const modelId = await modelNamed(tx, await makerNamed(tx, given.maker), given.model);
   // Two that bring the same document at once: the second waits here and finds the first one's diagram.
-  await tx.select({ id: model.id }).from(model).where(eq(model.id, modelId)).for('update');
+  await tx.select({ id: model.id }).from(model).where(eq(model.id, modelId)).for('no key update');
   if (given.duty) await answerDuty(tx, { model: modelId }, given.duty);
   const sha = sha256(given.bytes);
   const [same] = await tx

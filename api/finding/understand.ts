@@ -56,9 +56,9 @@ function answered(query: string, reading: Reading, tried: Reading[]): Understood
 
 /** Each thing understood with the words of the query that say it; what a standard adds is assumed. */
 function fieldsOf(query: string, first: Reading, reading: Reading): Understood['fields'] {
-  const spans = new Map(reading.spans.map(span => [span.field.replace(/^(dims|attrs)\./, ''), span]));
+  const spans = new Map(reading.spans.map(span => [span.field, span]));
   const stated = Object.entries({ ...first.dims, ...first.attrs }).map(([field, value]) => {
-    const span = first === reading ? spans.get(field) : undefined;
+    const span = first === reading ? (spans.get(field) ?? spans.get('designation')) : undefined;
     return {
       field,
       value,

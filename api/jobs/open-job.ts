@@ -9,7 +9,7 @@ import { jobPage } from './job-page.ts';
 /** Opens a job under the next number of the workshop. Two at once wait for each other, so no number is left out. */
 export async function openJob(tx: Tx, given: NewJob): Promise<JobPage> {
   await checkModel(tx, given.model);
-  await tx.execute(sql`select from workshop where workshop = this_workshop() for update`);
+  await tx.execute(sql`select from workshop where workshop = this_workshop() for no key update`);
   const [last] = await tx.select({ number: sql<number>`coalesce(max(${job.number}), 0)::int` }).from(job);
   const [opened] = await tx
     .insert(job)

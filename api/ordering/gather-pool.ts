@@ -54,8 +54,8 @@ async function poolNeedsOf(tx: Tx, jobs: string[]) {
     list: string | null;
     line: string | null;
   }>(sql`
-    select need.id, need.job, need.qty, need.part, need.item, coalesce(picked.diagram, only.diagram) as list,
-           coalesce(picked.id, only.id) as line
+    select need.id, need.job, need.qty, need.part, need.item, coalesce(picked.diagram, sole.diagram) as list,
+           coalesce(picked.id, sole.id) as line
     from need
     join job on job.id = need.job
     left join row as picked on picked.diagram = need.diagram and picked.key = need.row_key
@@ -64,7 +64,7 @@ async function poolNeedsOf(tx: Tx, jobs: string[]) {
       from row join diagram on diagram.id = row.diagram
       where row.part = need.part and diagram.model = job.model
       having count(*) = 1
-    ) as only on picked.id is null
+    ) as sole on picked.id is null
     where need.job in ${jobs}
     order by need.created_at, need.id`);
   return rows.map(({ item, ...row }) => ({ ...row, item: item === null ? null : statedItem(item) }));
