@@ -146,6 +146,9 @@ function headingHead(line: Line, context: LineContext): Head | null {
 function wordsUnknown(line: Line): number {
   const known = new Uint8Array(line.tokens.length);
   for (const hit of line.hits) known.fill(1, hit.first, hit.last + 1);
+  line.tokens.forEach((t, at) => {
+    if (/^(iso|din|jis|ansi|type|typ|no|nr)$/.test(t.text)) known[at] = 1;
+  });
   for (const t of [...line.threads, ...line.standards, ...line.measures]) known.fill(1, t.first, t.last + 1);
   return line.tokens.filter(
     (t, at) => t.kind === 'word' && !known[at] && (t.text.length >= 3 || t.text.charCodeAt(0) >= 0x3005),
@@ -208,7 +211,7 @@ function settle(line: Line, verdict: Verdict): Claim {
   const others = designationsIn(line).filter(d => d.definition.name === definition.name);
   if (verdict.designation) {
     const { designation } = verdict.designation;
-    const different = others.filter(d => textOf(line, d.designation) !== textOf(line, designation));
+    const different = others.filter(d => d.designation.key !== designation.key);
     if (different.length > 0 && different.every(d => d.designation.first > designation.last)) {
       claim.doubt('more than one designation in one line');
       claim.features.add('contradiction');
@@ -227,11 +230,6 @@ const placeOf = (line: Line, { first, last }: { first: number; last: number }) =
   start: line.tokens[first]!.start,
   end: line.tokens[last]!.end,
 });
-const textOf = (line: Line, { first, last }: { first: number; last: number }) =>
-  line.tokens
-    .slice(first, last + 1)
-    .map(t => t.text)
-    .join('');
 
 /** The figures of a designation are no sizes. */
 function dropInside(line: Line, { first, last }: Designation): void {

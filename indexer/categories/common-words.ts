@@ -3,7 +3,7 @@ import type { Phrases } from './definition.ts';
 /** Materials, grades of hand and sides: words that any category's line may hold. Phrases that share a value stand in one key. */
 export const commonModifiers: Phrases = {
   en: {
-    'stainless, stainless steel, stainless stl, sst, s/s, sus304, sus303, sus316, sus440c, sus 304, sus, inox, 18-8, 18-8 stainless, aisi 304, aisi 316, 440c, cres, corrosion resistant steel':
+    'stainless, stainless steel, stainless stl, sst, ss, st stl, stst, 304 ss, 316 ss, ss304, ss316, s/s, sus304, sus303, sus316, sus440c, sus 304, sus, inox, 18-8, 18-8 stainless, aisi 304, aisi 316, 440c, cres, corrosion resistant steel':
       { material: 'stainless' },
     'a2 stainless, a2 stainless steel': { material: 'stainless', grade: 'A2' },
     'a4 stainless, a4 stainless steel': { material: 'stainless', grade: 'A4' },
@@ -14,7 +14,7 @@ export const commonModifiers: Phrases = {
     'bronze, phosphor bronze, sintered bronze, oilite': { material: 'bronze' },
     'copper, cu': { material: 'copper' },
     'aluminium, aluminum, alu, alum, alloy 6061': { material: 'aluminium' },
-    'titanium, ti6al4v': { material: 'titanium' },
+    'titanium, ti64, ti6al4v, ti 6al4v, ti, grade 5 titanium': { material: 'titanium' },
     'nylon, polyamide, pa6, pa66': { material: 'nylon' },
     'pom, delrin, acetal, polyacetal, duracon': { material: 'pom' },
     'ptfe, teflon': { material: 'ptfe' },

@@ -5,6 +5,7 @@ import type { Attrs, CategoryName, Dims } from '../reading/reading.ts';
 import type { StandardName } from '../reading/standards.ts';
 import type { Um } from '../units/length.ts';
 import type { Drawing } from './drawing.ts';
+import type { Rule } from './judge.ts';
 
 /** One dimension of a category, as a page, a size and a check name it. */
 export interface Dimension {
@@ -47,6 +48,8 @@ export type Example = readonly [
 export interface Designation {
   first: number;
   last: number;
+  /** The same for two designations that mean one part. */
+  key: string;
   /** What it says, to be written into a claim. */
   apply: (claim: Claim) => void;
   /** True where it can only be this category, whatever the words say. */
@@ -83,5 +86,7 @@ export interface CategoryDefinition {
   designations: (dims: Dims) => string[];
   /** To scale from its numbers; null where they do not make one, or the part is of another shape. */
   drawing?: (dims: Dims, attrs?: Attrs) => Drawing | null;
+  /** What replaces what; where left out, every dimension must agree. */
+  rules?: readonly Rule[];
   examples: readonly Example[];
 }

@@ -80,6 +80,7 @@ function designationAt(line: Line, at: number): Designation | null {
   return {
     first: at,
     last: at + 1,
+    key: number.text,
     sure: true,
     apply: claim => {
       for (const [key, um] of Object.entries(size)) claim.designated(key, um);

@@ -36,11 +36,13 @@ export const seal: CategoryDefinition = {
   words: {
     nouns: {
       en: {
-        'seal, oil seal, lip seal, shaft seal, rotary seal, rotary shaft seal, seals, dust seal, water seal, grease seal, packing, packing ring, seal ring, sealing ring, v-ring, radial shaft seal, drain plug seal, felt packing, wiper seal':
+        'seal, oil seal, lip seal, shaft seal, rotary seal, rotary shaft seal, seals, dust seal, water seal, grease seal, packing, packing ring, seal ring, sealing ring, v-ring, radial shaft seal, drain plug seal, wiper seal':
           {},
+        'felt seal, felt ring, felt packing': { material: 'felt' },
         'gasket, gaskets, gskt, paper gasket, head gasket, cover gasket': gasket,
       },
       de: {
+        'filzring, filzdichtung': { material: 'felt' },
         'dichtung, dichtring, wellendichtring, radialwellendichtring, simmerring, lippendichtung, dichtungsring, simmering, abstreifer, staubdichtung, wellendichtung, gummidichtung, nutring':
           {},
         'flachdichtung, gehäusedichtung, deckeldichtung, papierdichtung': gasket,
@@ -80,6 +82,9 @@ export const seal: CategoryDefinition = {
   stems: [],
   settle: (claim, line) => {
     settleRing(claim, line, { inside: 'id', outside: 'od', across: 'thickness' }, labels);
+    if (claim.attrs['type'] === 'gasket')
+      for (const m of line.measures)
+        if (m.label === null && m.um < 1_500 && !claim.has('id')) claim.measure('thickness', m);
     loneThickness(claim);
   },
   ...plainSize('id', 'od', 'thickness'),

@@ -103,7 +103,15 @@ export function settleRing(
     }
     if (group.joined) break;
   }
-  const [i, o] = [claim.lengths.get(inside), claim.lengths.get(outside)];
+  const [i, o, t] = [inside, outside, across].map(key => claim.lengths.get(key));
+  if (
+    t !== undefined &&
+    o !== undefined &&
+    t > o &&
+    claim.category !== 'bushing' &&
+    claim.attrs['type'] !== 'linear'
+  )
+    claim.doubt('wider than its outside diameter');
   if (i !== undefined && o !== undefined && o <= i) {
     claim.doubt('the outside diameter is not larger than the inside');
     claim.features.add('contradiction');
@@ -131,6 +139,7 @@ function settlePair(claim: Claim, pair: readonly Measure[], open: readonly strin
 /** A single size: a Ø or a plain number is the inside diameter, unless it is known already. */
 function settleOne(claim: Claim, size: Measure, open: readonly string[], keys: RingKeys): void {
   claim.features.add('one-size');
+  if (claim.attrs['type'] === 'gasket') return;
   if (open.length === 3 || open.length === 1)
     claim.measure(open.includes(keys.inside) ? keys.inside : open[0]!, size);
   else claim.features.add('loose-size');

@@ -16,6 +16,12 @@ export function settleScrew(claim: Claim, line: Line): void {
       claim.texts.delete('thread');
       claim.lengths.set('dia', threaded.thread.major);
     }
+    const shoulder = line.groups.find(g => !g.thread && g.joined && g.measures.length === 2);
+    if (claim.attrs['head'] === 'shoulder' && shoulder && threaded.rest.length === 0) {
+      claim.measure('dia', shoulder.measures[0]!);
+      claim.measure('length', shoulder.measures[1]!);
+      return;
+    }
     const rest = threaded.rest.filter(m => !used.has(m));
     const loose = rest.length > 0 ? rest : looseSizes(line, used, threaded.group.measures);
     if (loose.length > 1 && rest.length > 1) claim.doubt('more sizes than a screw has');

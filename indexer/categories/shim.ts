@@ -4,6 +4,7 @@ import { mm, toMm } from '../units/length.ts';
 import type { CategoryDefinition } from './definition.ts';
 import { drawRing } from './draw-ring.ts';
 import { loneThickness, settleRing } from './settle-ring.ts';
+import { rules } from './shim/verdict.ts';
 import { plainSize } from './size-text.ts';
 import { washerLabels } from './washer/index.ts';
 
@@ -53,6 +54,7 @@ export const shim: CategoryDefinition = {
       ? [`DIN 988 ${dims['id']}x${dims['od']}x${dims['thickness']}`]
       : [],
   drawing: drawRing({ inside: 'id', outside: 'od', across: 'thickness' }),
+  rules,
   examples: [
     ['SHIM 8X14X0.1', 'shim 8x14x0.1'],
     ['Passscheibe DIN 988 5x10x0,2', 'shim 5x10x0.2'],

@@ -2,9 +2,14 @@ import type { Line } from './line.ts';
 
 /** What in a line's characters should be put before a person, whatever it is read as. */
 export function doubtsOf(line: Line): string[] {
-  return [misread(line), range(line), alternatives(line), several(line), question(line)].filter(
-    d => d !== null,
-  );
+  return [
+    misread(line),
+    range(line),
+    alternatives(line),
+    several(line),
+    together(line),
+    question(line),
+  ].filter(d => d !== null);
 }
 
 /** Letters that a scanner takes for figures, inside a size: 5.l x 8, M3xl0, 6O8. */
@@ -31,28 +36,7 @@ function misread({ tokens }: Line): string | null {
   return null;
 }
 
-/** Sizes given as a range: 10-12 mm, 5~8, 3 to 5 mm. */
-function range({ tokens, measures, groups }: Line): string | null {
-  const firsts = new Map(measures.map(m => [m.first, m]));
-  const ends = new Set(groups.filter(g => g.joined).map(g => g.last));
-  for (const m of measures) {
-    const sign = tokens[m.last + 1]?.text;
-    const next = firsts.get(m.last + 2);
-    if (!next || next.um <= m.um) continue;
-    if (
-      sign === '~' ||
-      (/^(to|bis|…)$/.test(sign ?? '') && (next.unitStated || m.unitStated || sign === 'bis'))
-    )
-      return 'a range, not one size';
-    const sized = next.unitStated || (ends.has(m.last) && m.whole && next.whole);
-    if (sign === '-' && sized && tokens[m.last + 1]!.gap === tokens[next.first]!.gap && !m.fraction)
-      return 'a range, not one size';
-  }
-  for (let at = 1; at + 1 < tokens.length; at++)
-    if (tokens[at]!.text === '~' && tokens[at - 1]!.kind === 'number' && tokens[at + 1]!.kind === 'number')
-      return 'a range, not one size';
-  return null;
-}
+const range = ({ ranged }: Line): string | null => (ranged ? 'a range, not one size' : null);
 
 /** Two sizes to choose from: M3 or M4, 10/12 mm long. */
 function alternatives({ tokens, measures, threads }: Line): string | null {
@@ -67,6 +51,25 @@ function alternatives({ tokens, measures, threads }: Line): string | null {
 /** An assortment: several kinds under one name. */
 const several = ({ hits }: Line): string | null =>
   hits.some(h => h.entries.some(e => e.meaning.kind === 'loose')) ? 'several kinds under one name' : null;
+
+/** Two kinds of part in one line: screw and nut, bolt + washer. */
+function together({ tokens, hits }: Line): string | null {
+  const nouns = hits.filter(h => h.entries.some(e => e.meaning.kind === 'noun'));
+  for (let i = 1; i < nouns.length; i++) {
+    const [a, b] = [nouns[i - 1]!, nouns[i]!];
+    const between = tokens.slice(a.last + 1, b.first).map(t => t.text);
+    const joined =
+      between.some(t => /^(\+|&|and|und|et|y|plus|e)$/.test(t)) &&
+      between.length <= 8 &&
+      !between.some(t => /^[|(]$/.test(t));
+    const kinds = [a, b].map(h =>
+      h.entries.flatMap(e => (e.meaning.kind === 'noun' ? [e.meaning.category] : [])),
+    );
+    if (joined && !kinds[0]!.some(k => kinds[1]!.includes(k)) && !kinds.flat().includes('plain'))
+      return 'two kinds of part in one line';
+  }
+  return null;
+}
 
 const question = ({ tokens }: Line): string | null =>
   tokens.some(t => t.text === '?') ? 'the line itself asks' : null;

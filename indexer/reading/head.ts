@@ -44,10 +44,13 @@ function phrasesOf(
   };
   for (let at = cell.first; at <= cell.last; at++) {
     const token = tokens[at]!;
-    const hit = byFirst.get(at);
+    const joins = isConjunction(token.text);
+    const hit = joins ? undefined : byFirst.get(at);
     const preposition = hit?.entries.every(e => e.meaning.kind === 'preposition');
     const stop =
-      stops.has(token.text) || (token.text === '-' && token.gap > 0 && (tokens[at + 1]?.gap ?? 1) > 0);
+      joins ||
+      stops.has(token.text) ||
+      (token.text === '-' && token.gap > 0 && (tokens[at + 1]?.gap ?? 1) > 0);
     if (hit && !preposition) {
       if (token.gap >= 9 && at > first) {
         close(at - 1);
@@ -69,6 +72,9 @@ function phrasesOf(
   close(cell.last);
   return phrases;
 }
+
+/** A word that joins two names: screws and nuts. */
+const isConjunction = (word: string) => /^(and|und|et|y|plus|with)$/.test(word);
 
 /** Whether a word may be a name nobody knows: three letters or more, no code, no size. */
 function isUnknownWord(tokens: readonly Token[], at: number, known: Uint8Array): boolean {

@@ -4,6 +4,7 @@ import { type Group, groupSizes, spreadUnit } from './groups.ts';
 import { letters } from './labels.ts';
 import { inUnit, type Measure, measureAt } from './measures.ts';
 import { findQuantity, type Quantity } from './quantity.ts';
+import { dropRanges } from './ranges.ts';
 import type { LineContext } from './reading.ts';
 import { type StandardName, standardAt } from './standards.ts';
 import { type Thread, threadAt } from './threads.ts';
@@ -20,6 +21,8 @@ export interface Line {
   measures: Measure[];
   groups: Group[];
   qty: Quantity | null;
+  /** True where sizes were given as a range, and are left out. */
+  ranged: boolean;
   /** Tokens that only name a dimension: `wire` of 0.4 wire. */
   labels: ReadonlySet<number>;
   /** The heading's own hits: what kind of part the list is about. */
@@ -56,6 +59,7 @@ export function analyse(text: string, context: LineContext, dictionary: Dictiona
   const groups = groupSizes(tokens, threads, measures, skip);
   for (const group of groups) spreadUnit(group, inUnit);
   spreadInches(groups);
+  const ranged = dropRanges(tokens, groups);
   const heading = context.context ? headingOf(context.context, dictionary) : emptyHeading;
   return {
     text,
@@ -65,9 +69,10 @@ export function analyse(text: string, context: LineContext, dictionary: Dictiona
     threads,
     standards,
     measures: groups.flatMap(g => g.measures),
-    groups,
+    groups: groups.filter(g => g.thread || g.measures.length > 0),
     qty,
     labels: skip,
+    ranged,
     heading,
   };
 }
@@ -153,9 +158,12 @@ function readMeasures(
   context: LineContext,
 ): Measure[] {
   const measures: Measure[] = [];
+  const sized = taken.includes(1);
   for (let at = 0; at < tokens.length; ) {
     const one =
-      tokens[at]!.kind === 'number' && !taken[at]
+      tokens[at]!.kind === 'number' &&
+      !taken[at] &&
+      !(measures.length === 0 && !sized && isLetterX(tokens, at))
         ? measureAt(tokens, at, taken, word => labelOf(word) !== undefined, context)
         : null;
     if (one) measures.push(one);
@@ -163,6 +171,13 @@ function readMeasures(
   }
   return measures;
 }
+
+/** An X glued to a figure behind a word, with no size in front of it, is a letter: steel X46. */
+const isLetterX = (tokens: readonly Token[], at: number) =>
+  tokens[at - 1]?.text === '×' &&
+  tokens[at - 1]!.gap > 0 &&
+  tokens[at]!.gap === 0 &&
+  tokens[at - 2]?.kind === 'word';
 
 /** Ties labels to the sizes they stand beside. Returns the tokens that are labels. */
 function attachLabels(

@@ -116,11 +116,23 @@ export function measureAt(
     } else if (next.text === "'" && tokens[last + 2]?.text === "'" && tokens[last + 2]!.gap === 0) {
       unit = 'in';
       last += 2;
-    } else if (otherUnits.has(next.text) && (next.gap === 0 || next.text.length > 1 || next.text === '°'))
+    } else if (
+      otherUnits.has(next.text) &&
+      !isClass(tokens, last + 1) &&
+      (next.gap === 0 || next.text.length > 1 || next.text === '°')
+    )
       return null;
-    else if (next.gap === 0 && next.kind === 'word' && next.text !== 'ø' && !isLabel(next.text)) return null;
+    else if (
+      next.gap === 0 &&
+      next.kind === 'word' &&
+      next.text !== 'ø' &&
+      !isLabel(next.text) &&
+      !isClass(tokens, last + 1)
+    )
+      return null;
     else if (next.gap === 0 && next.kind === 'number') return null;
   }
+  if (isClass(tokens, last + 1)) last += 2;
   const decimals = fraction ? null : decimalsOf(token.text);
   const pointFirst = token.text.startsWith('.');
   const inches = unit ? unit === 'in' : fraction || pointFirst || assumed.unit === 'in';
@@ -141,6 +153,17 @@ export function measureAt(
     start: token.start,
     end: tokens[last]!.end,
   };
+}
+
+/** A tolerance class behind a size: 14h6, 3m6, 8 H7 (ISO 286). */
+function isClass(tokens: readonly Token[], at: number): boolean {
+  const [letter, grade] = [tokens[at], tokens[at + 1]];
+  return (
+    /^(e|f|g|h|js|j|k|m|n|p|r)$/.test(letter?.text ?? '') &&
+    letter!.gap <= 1 &&
+    grade?.gap === 0 &&
+    /^([4-9]|1[01])$/.test(grade.text)
+  );
 }
 
 /** No. 8 is a number of something. */

@@ -33,6 +33,7 @@ export function findQuantity(
     byWord(tokens, hits) ??
     byTimes(tokens, cells, isTaken) ??
     byBracket(tokens, cells) ??
+    byDash(tokens, isTaken) ??
     byCell(tokens, cells, hits) ??
     byLastNumber(tokens, cells, hits, isTaken)
   );
@@ -132,6 +133,27 @@ function glueFollows(tokens: readonly Token[], at: number, last: number): boolea
 
 const endsThere = (tokens: readonly Token[], at: number, last: number) =>
   at >= last || /^[),;|]$/.test(tokens[at + 1]!.text);
+
+/** `4-M3x8`, as Japanese drawings count; `M3 nuts: 4` and `M3 nuts - 4` at the end. */
+function byDash(tokens: readonly Token[], isTaken: (at: number) => boolean): Quantity | null {
+  const [first, dash, letter] = tokens;
+  if (
+    count(first) !== null &&
+    dash?.text === '-' &&
+    dash.gap === 0 &&
+    letter?.text === 'm' &&
+    letter.gap === 0 &&
+    isTaken(2)
+  )
+    return only(count(first), 0, 1);
+  const last = tokens.length - 1;
+  const [sign, before] = [tokens[last - 1], tokens[last - 2]];
+  const off =
+    sign?.text === ':' || sign?.text === '=' || (sign?.text === '-' && sign.gap > 0 && tokens[last]!.gap > 0);
+  return off && before?.kind === 'word' && before.text.length > 2 && !isTaken(last)
+    ? only(count(tokens[last]), last)
+    : null;
+}
 
 /** `Gear (2)`: a number alone in brackets behind the name. In front of it it is a reference. */
 function byBracket(tokens: readonly Token[], cells: readonly Cell[]): Quantity | null {

@@ -48,6 +48,8 @@ export function standardAt(tokens: readonly Token[], at: number): StandardName |
   }
   const number = tokens[end];
   if (number?.kind !== 'number' || number.gap > 1 || !/^[1-9]\d{0,5}(\.\d+)*$/.test(number.text)) return null;
+  // ISO 61801 is how a bearing's number is introduced: no standard of five figures begins so.
+  if (body === 'ISO' && /^6[0-4]\d{3}$/.test(number.text)) return null;
   // "as 2" is a word and a count; the aerospace standard of O-rings has three figures.
   if (body === 'AS' && !/^\d{3,4}$/.test(number.text)) return null;
   let part = '';

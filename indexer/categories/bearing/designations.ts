@@ -69,17 +69,24 @@ function ballBearingAt(line: Line, at: number): Designation | null {
   const lead = first.kind === 'word' ? leads.get(first.text) : { series: '', says: {} };
   const number = first.kind === 'word' ? at + 1 : at;
   if (!lead || tokens[number]?.kind !== 'number' || !/^\d+$/.test(tokens[number]!.text)) return null;
-  if (first.kind === 'word' && tokens[number]!.gap > (first.text === 'w' ? 1 : 0)) return null;
   const named = numberFrom(tokens, number, lead.series);
   if (!named) return null;
   const suffix = suffixFrom(tokens, named.last + 1);
   if (suffix === 'unknown') return null;
+  const apart = first.kind === 'word' && tokens[number]!.gap > 0;
+  if (
+    apart &&
+    (tokens[number]!.gap > 1 ||
+      !(lead.series === 'mr' || suffix.attrs['seal'] !== undefined || first.text === 'w'))
+  )
+    return null;
   const attrs: Attrs = { ...lead.says, ...suffix.attrs };
   const plainFigures = lead.series === '' && Object.keys(lead.says).length === 0;
   const sealed = suffix.attrs['seal'] !== undefined || suffix.attrs['clearance'] !== undefined;
   return {
     first: at,
     last: suffix.last ?? named.last,
+    key: `${named.bearing.bore}x${named.bearing.od}`,
     sure: sealed || !plainFigures,
     apply: claim => {
       for (const [key, value] of Object.entries(attrs)) claim.attr(key, value);

@@ -9,6 +9,7 @@ import { designationAt, stems } from './designations.ts';
 import { drawing } from './drawing.ts';
 import { examples } from './examples.ts';
 import { designations, publishedFor, sizes } from './sizes.ts';
+import { rules } from './verdict.ts';
 import { words } from './words.ts';
 
 const labels: LabelMeanings = {
@@ -121,5 +122,6 @@ export const bearing: CategoryDefinition = {
   sizes: sizes.map(({ bore, od, width }) => ({ bore, od, width })),
   designations,
   drawing,
+  rules,
   examples,
 };

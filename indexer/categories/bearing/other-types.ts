@@ -85,6 +85,7 @@ function made(
   return {
     first,
     last,
+    key: size.join('x'),
     sure: true,
     apply: claim => {
       claim.attr('type', type);

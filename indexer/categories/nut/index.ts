@@ -8,6 +8,7 @@ import { giveThread, parseThread, writeThread } from '../settle-thread.ts';
 import { designationOfThread, threadedSizes } from '../threaded-sizes.ts';
 import { drawing } from './drawing.ts';
 import { examples } from './examples.ts';
+import { rules } from './verdict.ts';
 import { words } from './words.ts';
 
 const lock = { type: 'lock' };
@@ -78,5 +79,6 @@ export const nut: CategoryDefinition = {
   sizes: threadedSizes([null]),
   designations: designationOfThread,
   drawing,
+  rules,
   examples,
 };

@@ -10,6 +10,7 @@ const made = (first: number, last: number, ring: ORing | undefined, sure: boolea
     ? {
         first,
         last,
+        key: `${ring.id}x${ring.cs}`,
         sure,
         apply: claim => {
           claim.designated('id', ring.id);

@@ -10,6 +10,7 @@ import { plainSize } from '../size-text.ts';
 import { designationAt, stems } from './designations.ts';
 import { drawing } from './drawing.ts';
 import { examples } from './examples.ts';
+import { rules } from './verdict.ts';
 import { words } from './words.ts';
 
 const labels = {
@@ -125,5 +126,6 @@ export const oRing: CategoryDefinition = {
       .filter(r => r.designation !== null && toMm(r.id) === dims['id'] && toMm(r.cs) === dims['cs'])
       .map(r => r.designation!),
   drawing,
+  rules,
   examples,
 };

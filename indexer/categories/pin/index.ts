@@ -4,6 +4,7 @@ import { drawRod } from '../draw-rod.ts';
 import { rodLabels, settleRod } from '../settle-rod.ts';
 import { plainSize } from '../size-text.ts';
 import { examples } from './examples.ts';
+import { rules } from './verdict.ts';
 import { words } from './words.ts';
 
 const dowel = { type: 'dowel' };
@@ -61,5 +62,6 @@ export const pin: CategoryDefinition = {
   ),
   designations: () => [],
   drawing: drawRod,
+  rules,
   examples,
 };

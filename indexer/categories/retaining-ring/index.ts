@@ -16,6 +16,7 @@ import { giveLabelled, unlabelledGroups } from '../settle-labels.ts';
 import { plainSize } from '../size-text.ts';
 import { drawing } from './drawing.ts';
 import { examples } from './examples.ts';
+import { rules } from './verdict.ts';
 import { words } from './words.ts';
 
 const labels = {
@@ -59,7 +60,7 @@ function settle(claim: Claim, line: Line, standard: StandardName | null): void {
     claim.doubt('thicker than its nominal size');
   if (standard && dia !== undefined) {
     const published = thicknessBy(standard.name, dia);
-    if (published !== undefined) claim.designated('thickness', published);
+    if (published !== undefined && !claim.has('thickness')) claim.implied.set('thickness', published);
     claim.features.add('designation');
   }
 }
@@ -141,5 +142,6 @@ export const retainingRing: CategoryDefinition = {
     ];
   },
   drawing,
+  rules,
   examples,
 };

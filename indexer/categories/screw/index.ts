@@ -6,6 +6,7 @@ import { designationOfThread, threadedSizes } from '../threaded-sizes.ts';
 import { drawing } from './drawing.ts';
 import { examples } from './examples.ts';
 import { standards } from './standards.ts';
+import { rules } from './verdict.ts';
 import { words } from './words.ts';
 
 /** Property classes and steel grades, as printed in every language (ISO 898-1, ISO 3506-1). */
@@ -51,5 +52,6 @@ export const screw: CategoryDefinition = {
   sizes: threadedSizes([3, 4, 5, 6, 8, 10, 12, 16, 20]),
   designations: designationOfThread,
   drawing,
+  rules,
   examples,
 };

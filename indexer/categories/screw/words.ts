@@ -144,7 +144,7 @@ export const words: CategoryWords = {
       'raised countersunk, oval head, oval hd, raised csk, oval, oval csk head': {
         head: 'raised-countersunk',
       },
-      'pan head, pan hd, pan, ph head, panhead': { head: 'pan' },
+      'pan head, pan hd, pan, pn hd, pnh, pnhd, ph head, panhead': { head: 'pan' },
       'cheese head, cheese hd, cheese, fillister head, fillister, fil hd, fillister hd': { head: 'cheese' },
       'truss head, truss, truss hd, mushroom head': { head: 'truss' },
       'round head, round hd, rd hd, round, rnd hd': { head: 'round' },
@@ -155,7 +155,7 @@ export const words: CategoryWords = {
       'hex socket, hexagon socket, allen, allen drive, hex drive, internal hex': {
         drive: 'hex-socket',
       },
-      'phillips, philips, philipps, cross recess, cross recessed, cross head, crosshead, cross, ph drive, phil, phillips head, philips head, phillips drive, cross-head, ph1, ph2, ph0, cross slot':
+      'phillips, philips, philipps, ph, phl, phlps, cross recess, cross recessed, cross head, crosshead, cross, ph drive, phil, phillips head, philips head, phillips drive, cross-head, ph1, ph2, ph0, cross slot':
         { drive: 'phillips' },
       'pozidriv, pozi, pz, pozidrive, pz1, pz2': { drive: 'pozidriv' },
       'slotted, slot, slotted head, slotted hd, slot head, straight slot': { drive: 'slotted' },

@@ -6,6 +6,7 @@ import { parseThreadedLength, writeThreadedLength } from '../settle-thread.ts';
 import { designationOfThread, threadedSizes } from '../threaded-sizes.ts';
 import { drawing } from './drawing.ts';
 import { examples } from './examples.ts';
+import { rules } from './verdict.ts';
 import { words } from './words.ts';
 
 export const setScrew: CategoryDefinition = {
@@ -47,5 +48,6 @@ export const setScrew: CategoryDefinition = {
   sizes: threadedSizes([2, 3, 4, 5, 6, 8, 10]),
   designations: designationOfThread,
   drawing,
+  rules,
   examples,
 };

@@ -5,7 +5,7 @@ const hex = { drive: 'hex-socket' };
 export const words: CategoryWords = {
   nouns: {
     en: {
-      'set screw, setscrew, grub screw, grubscrew, headless screw, set scr, grub screws, set bolt, headless set screw':
+      'set screw, setscrew, grub, grub screw, grubscrew, headless screw, set scr, grub screws, set bolt, headless set screw':
         {},
       'socket set screw, hex socket set screw, allen set screw, allen grub screw, socket grub screw, hexagon socket set screw, hex set screw':
         hex,

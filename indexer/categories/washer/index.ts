@@ -10,6 +10,7 @@ import { unlabelledGroups } from '../settle-labels.ts';
 import { loneThickness, settleRing } from '../settle-ring.ts';
 import { plainSize } from '../size-text.ts';
 import { examples } from './examples.ts';
+import { rules } from './verdict.ts';
 import { words } from './words.ts';
 
 export const washerLabels = {
@@ -157,5 +158,6 @@ export const washer: CategoryDefinition = {
       .filter(w => toMm(w.d1) === dims['id'] && toMm(w.d2) === dims['od'] && toMm(w.h) === dims['thickness'])
       .map(w => `${w.standard} ${w.thread}`),
   drawing: drawRing({ inside: 'id', outside: 'od', across: 'thickness' }),
+  rules,
   examples,
 };

@@ -15,7 +15,8 @@ export const words: CategoryWords = {
       'thrust washer': { type: 'thrust' },
     },
     de: {
-      'scheibe, unterlegscheibe, u-scheibe, beilagscheibe, scheiben, isolierscheibe, sicherungsblech, druckscheibe, reibscheibe, gleitscheibe, dichtscheibe, rändelscheibe, filzscheibe, lederscheibe, uscheibe, abstandsscheibe':
+      'u-scheibe, uscheibe': { type: 'flat' },
+      'scheibe, unterlegscheibe, beilagscheibe, scheiben, isolierscheibe, sicherungsblech, druckscheibe, reibscheibe, gleitscheibe, dichtscheibe, rändelscheibe, filzscheibe, lederscheibe, abstandsscheibe':
         {},
       'flachscheibe, flache scheibe, karosseriescheibe, kotflügelscheibe': { type: 'flat' },
       'sicherungsscheibe geschlitzt, sperrscheibe, schnorrscheibe, keilsicherungsscheibe, schnorr-scheibe, sperrkantscheibe':
