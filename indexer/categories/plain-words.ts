@@ -2,7 +2,7 @@ import type { Language } from '../reading/dictionary.ts';
 
 /** Nouns that make a line a part of no measured kind, whatever words stand before them: a bearing cap is a cap. */
 export const plainNouns: Record<Language, string> = {
-  en: `cap, cover, plate, holder, housing, case, casing, body, frame, base, bracket, support, mount, mounting, lever, knob, handle, arm,
+  en: `ring, bottle, cap, cover, plate, holder, housing, case, casing, body, frame, base, bracket, support, mount, mounting, lever, knob, handle, arm,
     box, tool, key, wrench, spanner, driver, puller, kit, assembly, assy, asm, guide, seat, hub, wheel, pulley, belt, stop, stopper, block, grip,
     spool, rotor, drum, crank, cam, pawl, ratchet, dog, clutch, coupling, collar, spacer, standoff, stand-off, insert, rivet, magnet, motor, fan, cable, wire, wiring,
     harness, connector, terminal, switch, sensor, pcb, board, battery, led, lamp, bulb, fuse, resistor, capacitor, display, lens,
@@ -17,7 +17,7 @@ export const plainNouns: Record<Language, string> = {
     glass, mirror, filament, tie, gusset, shroud, duct, skirt, mask, armature, stator, commutator, carbon brush, cord, plug top, guard, shield, deflector, hood, bumper, reflector, chute, funnel, gland, oil cup, oiler, nipple, grease nipple,
     handwheel, hand wheel, crankshaft cover, connecting rod, conrod, feed dog, presser foot, needle plate, tensioner, take-up lever, bobbin case, idler, idler pulley, timing belt, v belt, jaw, chuck, collet, arbor, spindle, mandrel, tool rest, toolholder
     , blanking plate, end cap, end plate, cover plate, face plate, faceplate, back plate, backplate, bottom plate, top plate, mounting plate, stopper plate, lock plate, key plate, click plate, din clip, rail clip, knob cap, screw cap`,
-  de: `deckel, abdeckung, kappe, gehäuse, halter, halterung, platte, hebel, knopf, griff, kurbel, rad, rolle, riemen, zahnriemen, keilriemen, bügel, spule, spulenkern, rotor, motor, kabel, schalter,
+  de: `ring, deckel, abdeckung, kappe, gehäuse, halter, halterung, platte, hebel, knopf, griff, kurbel, rad, rolle, riemen, zahnriemen, keilriemen, bügel, spule, spulenkern, rotor, motor, kabel, schalter,
     stecker, buchse elektrisch, klemme, schelle, schlauch, rohr, zange, schlüssel, werkzeug, abzieher, dreher, kasten, rahmen, fuß, sockel, träger, bock, führung, anschlag, sperrklinke, klinke, kupplung, nocken, exzenter, trommel,
     kette, haken, öse, band, bremse, bremsbelag, bremsbacke, bremsklotz, belag, abstandshalter, distanzhülse, abstandshülse, distanzbolzen, distanzstück, hülse, rohrhülse, niete, niet, passfeder, paßfeder, magnet, schild, typenschild, aufkleber, etikett, satz, set, montagesatz, baugruppe,
     blech, leiste, schiene, profil, winkel, lasche, gabel, pedal, sattel, felge, speiche, reifen, mantel, nadel, messer, klinge, bürste, kohlebürste, pumpe, ventil, kolben, zylinder, filter, düse, behälter,

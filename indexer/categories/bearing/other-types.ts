@@ -102,7 +102,7 @@ export function otherTypeAt(line: Line, at: number): Designation | null {
   const [first, second] = [tokens[at]!, tokens[at + 1]];
   if (first.kind === 'number')
     return first.text in thrust ? made(at, at, 'thrust', thrust[first.text]!) : null;
-  if (second?.kind !== 'number' || second.gap > 0) return null;
+  if (second?.kind !== 'number' || second.gap > Number(first.text === 'hk')) return null;
   const next = tokens[at + 2]?.gap === 0 ? tokens[at + 2]! : undefined;
   if (first.text === 'lm') {
     const form = next?.kind === 'word' ? next.text.replace(/uu$/, '') : '';

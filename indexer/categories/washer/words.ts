@@ -61,7 +61,7 @@ export const words: CategoryWords = {
       'arandela de empuje, arandela axial': { type: 'thrust' },
     },
     nl: {
-      'ring vlak, sluitring, onderlegring, onderlegringen, sluitringen, rondel, slipring, revet, ringetje':
+      'ring, ring vlak, sluitring, onderlegring, onderlegringen, sluitringen, rondel, slipring, revet, ringetje':
         {},
       'vlakke ring, vlakke sluitring, carrosseriering, carrosserie ring': { type: 'flat' },
       'borgplaat, borgring getand, borgsluitring': { type: 'lock' },
