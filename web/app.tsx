@@ -103,6 +103,7 @@ function AtABench({ children }: { children: ReactNode }) {
   if (bench) return <div key={bench.id}>{children}</div>;
   return (
     <Sheet title="Bench">
+      <h1 className="only-heard">Bench</h1>
       {error ? <Refused error={error} onAgain={again} /> : <Waiting title="Opening the bench" />}
     </Sheet>
   );

@@ -62,6 +62,8 @@ export function BenchProvider({ children }: { children: ReactNode }) {
             ? { ...old, benches: [next, ...old.benches] }
             : old,
         );
+        // A list of benches that was asked for before this one was there must not win.
+        void client.invalidateQueries({ queryKey: ['benches'] });
         void api.openBench(next.id).catch(() => undefined);
         navigate('/find');
       },

@@ -244,7 +244,7 @@ describe('on a bench of one’s own', () => {
     await page.getByRole('heading', { name: 'One order for jobs 1 and 2' }).waitFor();
     const bearings = page.getByRole('row').filter({ hasText: 'HB-1' });
     expect((await bearings.getByRole('cell').allInnerTexts()).slice(1, 4)).toEqual(['2', '3', '5']);
-    await section(page, 'To answer first').getByRole('link', { name: 'Answer in job 1' }).click();
+    await section(page, 'To answer first').getByRole('link', { name: 'Say how many in job 1' }).click();
 
     await page
       .getByRole('form', { name: /How many of HB-5/ })

@@ -45,7 +45,7 @@ const views: { name: string; open: (page: Page) => Promise<void> }[] = [
     open: async page => {
       await page.goto('/find?q=5x11x4');
       await page.getByRole('link', { name: 'CW 20 107', exact: true }).first().click();
-      await page.getByRole('heading', { name: 'Same size' }).waitFor();
+      await page.getByText("Same size; not an approval: maker's part only.").first().waitFor();
     },
   },
   {

@@ -3,6 +3,8 @@ import { replaceWords } from '../../web/find/replace-words.ts';
 import { dayWords, minorOf, moneyWords } from '../../web/jobs/written.ts';
 import { differenceWords } from '../../web/part/difference.ts';
 import { certaintyWords } from '../../web/part/evidence.tsx';
+import { inchFraction } from '../../web/part/inch.ts';
+import { rangeWords } from '../../web/part/ranges.ts';
 import { Problem } from '../../web/problem.ts';
 import { randomId } from '../../web/random.ts';
 
@@ -98,3 +100,25 @@ describe('Problem', () => {
   test('what was not reached is the connection', () =>
     expect(Problem.from(new TypeError('Failed to fetch')).code).toBe('not-reached'));
 });
+
+describe('inchFraction: the inch beside the millimetres', () => {
+  // 1 in is 25.4 mm exactly (ISO 31-1)
+  test.each([
+    [9.525, '3/8'],
+    [12.7, '1/2'],
+    [6.35, '1/4'],
+    [3.175, '1/8'],
+    [0.397, '1/64'],
+    [4.762, '3/16'],
+    [38.1, '1 1/2'],
+    [25.4, '1'],
+  ])('%d mm is %s in', (mm, inch) => expect(inchFraction(mm)).toBe(inch));
+  test.each([3, 5, 3.2, 12.5, 0.1, 9.25, 0.001])('%d mm is none', mm => expect(inchFraction(mm)).toBeNull());
+});
+
+test.each([
+  [['2', '3', '4', '5', '7'], '2 to 5, 7'],
+  [['16', '17'], '16, 17'],
+  [['19', '19A', '20'], '19, 19A, 20'],
+  [[], ''],
+])('rangeWords(%o) is "%s"', (refs, words) => expect(rangeWords(refs)).toBe(words));

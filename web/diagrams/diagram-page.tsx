@@ -44,10 +44,15 @@ export function DiagramPage({ id }: { id: string }) {
             ) : null
           }
         />
-      ) : query.isError ? (
-        <Refused error={query.error} onAgain={() => query.refetch()} />
       ) : (
-        <Waiting title="Fetching the diagram" />
+        <>
+          <h1 className="only-heard">Diagram</h1>
+          {query.isError ? (
+            <Refused error={query.error} onAgain={() => query.refetch()} />
+          ) : (
+            <Waiting title="Fetching the diagram" />
+          )}
+        </>
       )}
     </Sheet>
   );

@@ -23,7 +23,7 @@ export function ModelPage({ id }: { id: string }) {
         { label: 'Lines', value: model?.lines.length ?? '–' },
       ]}
     >
-      <Asked query={query} waiting="Fetching the model">
+      <Asked query={query} waiting="Fetching the model" heading="Model">
         {answer => <Ready model={answer} />}
       </Asked>
     </Sheet>

@@ -1,4 +1,5 @@
 import type { DiagramRow } from '../../api/answers/index.ts';
+import { rangeWords } from '../part/ranges.ts';
 
 type Fact = DiagramRow['facts'][number];
 
@@ -15,13 +16,19 @@ const words: Record<string, (fact: Fact) => string> = {
   },
 };
 
-/** What the list says of a line besides its words: what it comes with, what replaced it, how it is sold. */
+/**
+ * What the list says of a line besides its words: what it comes with, what replaced it, how it is sold. A remark that was
+ * read is not said twice; one that was not stands as printed.
+ */
 export function relationWords(row: DiagramRow): string[] {
-  return [
-    ...(row.remarks ? [row.remarks] : []),
+  const read = [
     ...row.facts.map(fact => words[fact.kind]?.(fact) ?? fact.kind.replaceAll('-', ' ')),
     ...(row.supersededBy.length > 0 ? [`replaced by ${row.supersededBy.join(' or ')}`] : []),
-    ...(row.includes.length > 0 ? [`comes with ${row.includes.join(', ')}`] : []),
+    ...(row.includes.length > 0 ? [`comes with ${rangeWords(row.includes)}`] : []),
+  ];
+  return [
+    ...(row.remarks && read.length === 0 ? [row.remarks] : []),
+    ...read,
     ...(row.parent ? [`part of ${row.parent}`] : []),
   ];
 }

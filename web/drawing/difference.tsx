@@ -12,6 +12,9 @@ const rings: Record<string, [inner: string, outer: string, wide: string]> = {
   seal: ['id', 'od', 'thickness'],
 };
 
+/** True where the difference of two sizes shows in the section of a ring. */
+export const canShowDifference = (category: string): boolean => category in rings;
+
 interface Ring {
   inner: number;
   outer: number;

@@ -31,7 +31,7 @@ export function FindPage() {
       ]}
     >
       {q ? (
-        <Asked query={query} waiting={`Looking for ${q}`}>
+        <Asked query={query} waiting={`Looking for ${q}`} heading={`Find: ${q}`}>
           {found => <Answer found={found} q={q} />}
         </Asked>
       ) : (
@@ -71,6 +71,7 @@ function Answer({ found, q }: { found: Found; q: string }) {
   const { understood, sizes, parts, models, near } = found;
   const exact = onlyOne(found);
   const otherParts = exact ? parts.filter(part => part.size !== exact.size) : parts;
+  const numbered = parts.some(part => part.matched === 'number');
   const nothing = sizes.length + parts.length + models.length + near.length === 0;
   return (
     <div className="stack">
@@ -81,7 +82,9 @@ function Answer({ found, q }: { found: Found; q: string }) {
             “{from}” is not on this bench: taken for <b>{to}</b>.
           </p>
         ))}
-        {understood ? <Understood understood={understood} q={q} taken={exact?.size ?? null} /> : null}
+        {understood && !numbered ? (
+          <Understood understood={understood} q={q} taken={exact?.size ?? null} />
+        ) : null}
         <p className="only-heard" role="status">
           {summary(found)}
         </p>
@@ -95,9 +98,9 @@ function Answer({ found, q }: { found: Found; q: string }) {
           </p>
         </Empty>
       ) : null}
-      {exact ? <SizeView size={exact.size} /> : null}
+      {exact ? <SizeView size={exact.size} attrs={understood?.attrs} /> : null}
       {!exact && sizes.length > 0 ? <SizeHits title="Sizes" hits={sizes} /> : null}
-      {!exact && sizes.length === 0 && near.length > 0 ? (
+      {sizes.length === 0 && near.length > 0 && !numbered ? (
         <SizeHits title="None exactly; these are near" hits={near} />
       ) : null}
       {otherParts.length > 0 ? <PartHits parts={otherParts} /> : null}

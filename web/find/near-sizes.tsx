@@ -1,26 +1,43 @@
 import type { SizeAnswer } from '../../api/answers/index.ts';
-import { Difference } from '../drawing/difference.tsx';
+import { canShowDifference, Difference } from '../drawing/difference.tsx';
 import { differenceWords } from '../part/difference.ts';
 import { SizeLink } from '../part/size.tsx';
+import { whereWords } from './where-words.ts';
 
-/** Sizes that are nearly this one, what differs named and hatched. */
+/** How many are shown before one asks for more. */
+const first = 4;
+
+/** Sizes that are nearly this one, what differs named and, where its section can show it, hatched. */
 export function NearSizes({ of, near }: { of: SizeAnswer; near: SizeAnswer['near'] }) {
   if (near.length === 0) return <p className="quiet">No other size on this bench comes near.</p>;
+  const [nearest, further] = [near.slice(0, first), near.slice(first)];
+  return (
+    <>
+      <Rows of={of} near={nearest} />
+      {further.length > 0 ? (
+        <details>
+          <summary>{further.length} further off</summary>
+          <Rows of={of} near={further} />
+        </details>
+      ) : null}
+    </>
+  );
+}
+
+function Rows({ of, near }: { of: SizeAnswer; near: SizeAnswer['near'] }) {
   return (
     <ul className="rows near-sizes">
       {near.map(each => (
-        <li key={each.size}>
-          <Difference category={of.category} a={of.dims} b={each.dims} />
+        <li key={each.size} className={canShowDifference(of.category) ? 'shown' : ''}>
+          {canShowDifference(of.category) ? (
+            <Difference category={of.category} a={of.dims} b={each.dims} />
+          ) : null}
           <div>
             <p>
               <SizeLink size={each.size} />{' '}
               <b className="look-here">{each.differences.map(differenceWords).join(', ')}</b>
             </p>
-            <p className="label">
-              {each.parts} {each.parts === 1 ? 'part' : 'parts'} in {each.models}{' '}
-              {each.models === 1 ? 'model' : 'models'}
-              {each.designations.length > 0 ? `, ${each.designations.join(', ')}` : ''}
-            </p>
+            <p className="label">{whereWords(each)}</p>
           </div>
         </li>
       ))}

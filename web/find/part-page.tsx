@@ -26,7 +26,7 @@ export function PartPage({ id }: { id: string }) {
         { label: 'Lengths', value: 'mm' },
       ]}
     >
-      <Asked query={query} waiting="Looking up the part">
+      <Asked query={query} waiting="Looking up the part" heading="Part">
         {answer => <Ready part={answer} />}
       </Asked>
     </Sheet>

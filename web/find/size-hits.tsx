@@ -3,6 +3,7 @@ import { differenceWords } from '../part/difference.ts';
 import { headingOf, SizeLink } from '../part/size.tsx';
 import { Triangle } from '../ui/marks.tsx';
 import { Section } from '../ui/sheet.tsx';
+import { whereWords } from './where-words.ts';
 
 /** Sizes that answer, each with how many parts and models take it. */
 export function SizeHits({ title, hits }: { title: string; hits: (SizeHit | NearSize)[] }) {
@@ -13,14 +14,10 @@ export function SizeHits({ title, hits }: { title: string; hits: (SizeHit | Near
           <li key={hit.size}>
             <div>
               <SizeLink size={hit.size} />
-              <p className="label">
-                {headingOf(hit.category)}
-                {hit.designations.length > 0 ? `, ${hit.designations.join(', ')}` : ''}
-              </p>
+              <p className="label">{headingOf(hit.category)}</p>
             </div>
             <p>
-              {hit.parts} {hit.parts === 1 ? 'part' : 'parts'} in {hit.models}{' '}
-              {hit.models === 1 ? 'model' : 'models'}
+              {whereWords(hit)}
               {'differences' in hit ? (
                 <span className="look-here"> {hit.differences.map(differenceWords).join(', ')}</span>
               ) : null}

@@ -1,5 +1,5 @@
 import { useBench } from '../bench.tsx';
-import { sizeWords } from '../part/size.tsx';
+import { headingWords } from '../part/size.tsx';
 import { Sheet } from '../ui/sheet.tsx';
 import { SizeView } from './size-view.tsx';
 import './find.css';
@@ -9,7 +9,7 @@ export function SizePage({ size }: { size: string }) {
   const { bench } = useBench();
   return (
     <Sheet
-      title={sizeWords(size)}
+      title={headingWords(size)}
       cells={[
         { label: 'Bench', value: bench?.name },
         { label: 'Lengths', value: 'mm, first angle' },

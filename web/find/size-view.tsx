@@ -1,66 +1,77 @@
 import { useQuery } from '@tanstack/react-query';
 import type { SizeAnswer } from '../../api/answers/index.ts';
-import { categories } from '../../indexer/index.ts';
+import { type Attrs, categories } from '../../indexer/index.ts';
 import { api } from '../api.ts';
 import { useBench } from '../bench.tsx';
 import { Drawing } from '../drawing/drawing.tsx';
 import { drawingOf } from '../drawing/of-size.ts';
 import { AddToJob } from '../jobs/add-to-job.tsx';
 import { MakersPartOnly } from '../part/caution.tsx';
+import { inchFraction } from '../part/inch.ts';
 import { headingOf, Size, sizeWords } from '../part/size.tsx';
 import { Section } from '../ui/sheet.tsx';
 import { Asked, Empty } from '../ui/states.tsx';
 import { NearSizes } from './near-sizes.tsx';
 import { Uses } from './uses.tsx';
 
-export function SizeView({ size }: { size: string }) {
+interface SizeViewProps {
+  size: string;
+  /** What else is wanted of it, for the drawing: the head of a screw. */
+  attrs?: Attrs | undefined;
+}
+
+export function SizeView({ size, attrs = {} }: SizeViewProps) {
   const { bench } = useBench();
   const query = useQuery({ queryKey: ['size', bench?.id, size], queryFn: () => api.size(size) });
   return (
-    <Asked query={query} waiting={`Looking up ${sizeWords(size)}`}>
-      {answer => <Ready answer={answer} />}
+    <Asked query={query} waiting={`Looking up ${sizeWords(size)}`} heading={sizeWords(size)}>
+      {answer => <Ready answer={answer} attrs={attrs} />}
     </Asked>
   );
 }
 
-function Ready({ answer }: { answer: SizeAnswer }) {
+function Ready({ answer, attrs }: { answer: SizeAnswer; attrs: Attrs }) {
   const models = new Set(answer.uses.map(use => use.model.id)).size;
   const makers = new Set(answer.uses.map(use => use.model.maker.id)).size;
   return (
     <div className="size-sheet">
-      <TheSize answer={answer} />
-      <Section title="For a job" className="want">
-        {answer.caution ? (
-          <MakersPartOnly>
-            <p className="small">Some of these hold a load, brake or the like: look at the list below.</p>
-          </MakersPartOnly>
-        ) : null}
-        <AddToJob want={{ item: answer.size }} what={sizeWords(answer.size)} />
-        <Articles answer={answer} />
-      </Section>
-      <Section
-        title="Where it is used"
-        aside={`${models} ${models === 1 ? 'model' : 'models'} of ${makers} ${makers === 1 ? 'maker' : 'makers'}`}
-        className="used"
-      >
-        {answer.uses.length > 0 ? (
-          <Uses uses={answer.uses} />
-        ) : (
-          <Empty title="No list on this bench names it.">
-            <p>It is a size all the same: add it to a job, or look at what is near it.</p>
-          </Empty>
-        )}
-      </Section>
-      <Section title="Near, but not it" aside="what differs is hatched" className="nearby">
-        <NearSizes of={answer} near={answer.near} />
-      </Section>
+      <div>
+        <TheSize answer={answer} attrs={attrs} />
+        <Section
+          title="Where it is used"
+          aside={`${models} ${models === 1 ? 'model' : 'models'} of ${makers} ${makers === 1 ? 'maker' : 'makers'}`}
+          className="used"
+        >
+          {answer.uses.length > 0 ? (
+            <Uses uses={answer.uses} />
+          ) : (
+            <Empty title="No list on this bench names it.">
+              <p>It is a size all the same: add it to a job, or look at what is near it.</p>
+            </Empty>
+          )}
+        </Section>
+      </div>
+      <div>
+        <Section title="For a job" className="want">
+          {answer.caution ? (
+            <MakersPartOnly>
+              <p className="small">Some of these hold a load, brake or the like: look at where it is used.</p>
+            </MakersPartOnly>
+          ) : null}
+          <AddToJob want={{ item: answer.size }} what={sizeWords(answer.size)} />
+          <Articles answer={answer} />
+        </Section>
+        <Section title="Near, but not it" aside="what differs is named" className="nearby">
+          <NearSizes of={answer} near={answer.near} />
+        </Section>
+      </div>
     </div>
   );
 }
 
-function TheSize({ answer }: { answer: SizeAnswer }) {
+function TheSize({ answer, attrs }: { answer: SizeAnswer; attrs: Attrs }) {
   const { category, dims, implied } = answer;
-  const drawing = drawingOf(category, dims, implied, {});
+  const drawing = drawingOf(category, dims, implied, attrs);
   const measures = categories.get(category)?.dims ?? [];
   return (
     <section className="section the">
@@ -77,6 +88,7 @@ function TheSize({ answer }: { answer: SizeAnswer }) {
                 <dt>{label}</dt>
                 <dd>
                   <b className="fig">{dims[key] ?? implied[key]}</b>
+                  <Inch value={dims[key] ?? implied[key]} />
                   {dims[key] === undefined ? <span className="label"> by its standard</span> : null}
                 </dd>
               </div>
@@ -95,6 +107,12 @@ function TheSize({ answer }: { answer: SizeAnswer }) {
       </div>
     </section>
   );
+}
+
+/** The inch that a length is, beside it. */
+function Inch({ value }: { value: number | string | undefined }) {
+  const fraction = typeof value === 'number' ? inchFraction(value) : null;
+  return fraction ? <span className="inch"> {fraction} in</span> : null;
 }
 
 /** The articles of this size: what makes another article, and what their lists leave open. */

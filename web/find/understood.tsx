@@ -20,7 +20,10 @@ export function Understood({ understood, q, taken }: UnderstoodProps) {
   const [, navigate] = useLocation();
   const [editing, setEditing] = useState<string | null>(null);
   const ask = (next: string) => navigate(`/find?q=${encodeURIComponent(next)}`);
-  const ways = understood.otherwise.filter(way => way.size && way.size !== taken);
+  const ways = understood.otherwise.filter(
+    (way, place, all) =>
+      way.size && way.size !== taken && all.findIndex(other => other.size === way.size) === place,
+  );
   const others = <OtherWays ways={ways} onTake={ask} />;
   if (!categories.has(understood.category as CategoryName) || understood.category === 'plain')
     return (
@@ -88,20 +91,21 @@ function labelOf(category: string, field: string): string {
 function OtherWays({ ways, onTake }: { ways: Reading['otherwise']; onTake: (q: string) => void }) {
   if (ways.length === 0) return null;
   return (
-    <div className="small other-ways">
-      <span>Could also be</span>
-      {ways.map(way => (
-        <button
-          key={way.size}
-          type="button"
-          className="text-button"
-          title={way.why}
-          onClick={() => onTake(way.size!)}
-        >
-          {sizeWords(way.size!)}
-        </button>
-      ))}
-    </div>
+    <details className="other-ways">
+      <summary>
+        It could also be {ways.length === 1 ? 'one other thing' : `one of ${ways.length} other things`}
+      </summary>
+      <ul>
+        {ways.map(way => (
+          <li key={way.size}>
+            <button type="button" className="text-button" onClick={() => onTake(way.size!)}>
+              {sizeWords(way.size!)}
+            </button>{' '}
+            <span className="label">{way.why}</span>
+          </li>
+        ))}
+      </ul>
+    </details>
   );
 }
 

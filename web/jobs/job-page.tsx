@@ -1,15 +1,14 @@
-import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
+import { useQuery } from '@tanstack/react-query';
 import { Link } from 'wouter';
 import type { JobPage as Job } from '../../api/answers/index.ts';
 import { api } from '../api.ts';
 import { useBench } from '../bench.tsx';
-import { Button } from '../ui/controls.tsx';
 import { Section, Sheet } from '../ui/sheet.tsx';
-import { Asked, Empty, Refused } from '../ui/states.tsx';
-import { useSay } from '../ui/toast.tsx';
+import { Asked, Empty } from '../ui/states.tsx';
 import { AddNeeds } from './add-needs.tsx';
+import { JobHead } from './job-head.tsx';
 import { NeedRow } from './need-row.tsx';
-import { dayWords, moneyWords } from './written.ts';
+import { dayWords } from './written.ts';
 import './jobs.css';
 
 /** One job: the machine, what was said of it, and what it needs. */
@@ -25,7 +24,7 @@ export function JobPage({ id }: { id: string }) {
         { label: 'Opened', value: job ? dayWords(job.createdAt.slice(0, 10)) : '–' },
       ]}
     >
-      <Asked query={query} waiting="Fetching the job">
+      <Asked query={query} waiting="Fetching the job" heading="Job">
         {answer => <Ready job={answer} />}
       </Asked>
     </Sheet>
@@ -68,57 +67,5 @@ function Ready({ job }: { job: Job }) {
         )}
       </div>
     </>
-  );
-}
-
-function JobHead({ job }: { job: Job }) {
-  const client = useQueryClient();
-  const say = useSay();
-  const change = useMutation({
-    mutationFn: (closed: boolean) => api.changeJob(job.id, { closed }),
-    onSuccess: (_, closed) => {
-      void client.invalidateQueries();
-      say(`Job ${job.number} is ${closed ? 'closed' : 'open again'}.`, () => change.mutate(!closed));
-    },
-  });
-  return (
-    <div className="page-head with-action">
-      <div>
-        <p className="label">
-          Job {job.number}
-          {job.promised ? `, promised ${dayWords(job.promised)}` : ''}
-          {job.closedAt ? ', closed' : ''}
-        </p>
-        <h1>
-          {job.model ? (
-            <Link href={`/models/${job.model.id}`}>
-              {job.model.maker.name} {job.model.name}
-            </Link>
-          ) : (
-            `Machine of ${job.owner}`
-          )}
-        </h1>
-        <p className="small quiet">
-          {job.owner}
-          {job.serial ? (
-            <>
-              , serial <span className="fig">{job.serial}</span>
-            </>
-          ) : (
-            ', serial not known'
-          )}
-          {job.limit ? (
-            <>
-              , limit <span className="fig">{moneyWords(job.limit)}</span>
-            </>
-          ) : null}
-        </p>
-        {change.isError ? <Refused error={change.error} /> : null}
-      </div>
-      {job.fault ? <blockquote>“{job.fault}”</blockquote> : null}
-      <Button weight="thin" busy={change.isPending} onClick={() => change.mutate(!job.closedAt)}>
-        {job.closedAt ? 'Open it again' : 'Close the job'}
-      </Button>
-    </div>
   );
 }

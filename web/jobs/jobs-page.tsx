@@ -37,7 +37,7 @@ export function JobsPage() {
         )}
       </div>
       <div className="stack">
-        {opening ? <OpenJob onDone={() => setOpening(false)} /> : null}
+        {opening ? <OpenJob onLeave={() => setOpening(false)} /> : null}
         <Section
           title={state === 'open' ? 'On the bench' : 'Closed'}
           aside={

@@ -9,19 +9,23 @@ export function dayWords(date: string): string {
   });
 }
 
-/** An amount in minor units with its currency once: 80.00 EUR. */
-export function moneyWords({ minor, currency }: { minor: number; currency: string }): string {
-  const digits =
-    new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ?? 2;
-  return `${(minor / 10 ** digits).toFixed(digits)} ${currency}`;
+/** Decimals of a currency: two of the euro, none of the yen (ISO 4217). */
+const decimalsOf = (currency: string): number =>
+  new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ?? 2;
+
+/** An amount in minor units as a person writes it, without its currency: 80.00. */
+export function amountWords({ minor, currency }: { minor: number; currency: string }): string {
+  const decimals = decimalsOf(currency);
+  return (minor / 10 ** decimals).toFixed(decimals);
 }
+
+/** The same with its currency once: 80.00 EUR. */
+export const moneyWords = (money: { minor: number; currency: string }): string =>
+  `${amountWords(money)} ${money.currency}`;
 
 /** What a person typed as an amount, in minor units; null where it is none. */
 export function minorOf(typed: string, currency: string): number | null {
-  const digits =
-    new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ?? 2;
   const value = Number(typed.trim().replace(',', '.'));
-  return typed.trim() !== '' && Number.isFinite(value) && value >= 0
-    ? Math.round(value * 10 ** digits)
-    : null;
+  if (typed.trim() === '' || !Number.isFinite(value) || value < 0) return null;
+  return Math.round(value * 10 ** decimalsOf(currency));
 }

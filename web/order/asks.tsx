@@ -4,6 +4,12 @@ import { sizeWords } from '../part/size.tsx';
 import { LineMark } from '../ui/marks.tsx';
 import { Section } from '../ui/sheet.tsx';
 
+/** What answers a question, where the job itself does. */
+const answerWords: Partial<Record<string, string>> = {
+  'as-required': 'Say how many in',
+  'serial-unknown': 'Give the serial in',
+};
+
 /** The jobs a question is about: where it asks how many, those that have not said. */
 function askedOf({ jobs }: OrderLineAnswer, code: string) {
   return code === 'as-required' ? jobs.filter(job => job.qty === null) : jobs;
@@ -26,7 +32,7 @@ export function Asks({ lines }: { lines: OrderLineAnswer[] }) {
             <p className="label">
               {askedOf(line, ask.code).map(job => (
                 <Link key={job.job} href={`/jobs/${job.job}`}>
-                  Answer in job {job.number}
+                  {answerWords[ask.code] ?? 'See'} job {job.number}
                 </Link>
               ))}
             </p>

@@ -20,7 +20,7 @@ export function OrderPage() {
   const query = useQuery({ queryKey: ['jobs', bench?.id, 'open'], queryFn: () => api.jobs('open') });
   const [search, setSearch] = useSearchParams();
   const asked = search.get('jobs')?.split(',').filter(Boolean);
-  const jobs = query.data?.jobs ?? [];
+  const jobs = byNumber(query.data?.jobs ?? []);
   const chosen = asked ? asked : jobs.map(job => job.id);
   const numbers = jobs.filter(job => chosen.includes(job.id)).map(job => job.number);
   return (
@@ -31,7 +31,7 @@ export function OrderPage() {
         { label: 'Jobs', value: chosen.length },
       ]}
     >
-      <Asked query={query} waiting="Fetching the open jobs">
+      <Asked query={query} waiting="Fetching the open jobs" heading="Order">
         {({ jobs: all }) =>
           all.length === 0 ? (
             <>
@@ -50,7 +50,7 @@ export function OrderPage() {
           ) : (
             <div className="stack">
               <ChooseJobs
-                jobs={all}
+                jobs={jobs}
                 chosen={chosen}
                 onChoose={next => setSearch({ jobs: next.join(',') || 'none' }, { replace: true })}
               />
@@ -62,6 +62,9 @@ export function OrderPage() {
     </Sheet>
   );
 }
+
+const byNumber = <Job extends { number: number }>(jobs: Job[]): Job[] =>
+  jobs.toSorted((a, b) => a.number - b.number);
 
 interface ChooseJobsProps {
   jobs: JobAnswer[];
@@ -106,9 +109,15 @@ function TheOrder({ chosen }: { chosen: string[] }) {
     queryFn: () => api.order(chosen),
     enabled: chosen.length > 0,
   });
-  if (chosen.length === 0) return <Empty title="No job is chosen.">Tick the jobs to order for.</Empty>;
+  if (chosen.length === 0)
+    return (
+      <>
+        <h1 className="only-heard">Order</h1>
+        <Empty title="No job is chosen.">Tick the jobs to order for.</Empty>
+      </>
+    );
   return (
-    <Asked query={query} waiting="Summing the needs">
+    <Asked query={query} waiting="Summing the needs" heading="Order">
       {order => <Ready order={order} chosen={chosen} />}
     </Asked>
   );
@@ -121,6 +130,7 @@ function Ready({ order, chosen }: { order: OrderAnswer; chosen: string[] }) {
   if (lines.length === 0)
     return (
       <>
+        <h1 className="only-heard">Order</h1>
         <Empty title="These jobs need nothing yet.">
           <p>Add parts to a job, from its model's list or by their size.</p>
         </Empty>

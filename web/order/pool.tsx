@@ -64,14 +64,15 @@ export function Pool({ lines, jobs }: PoolProps) {
 }
 
 function Item({ line }: { line: OrderLineAnswer }) {
-  const { category, attributes } = takeApart(line.item);
+  // Why it is the maker's part is said by its triangle.
+  const because = line.because.filter(why => !(line.makersPartOnly && /maker.s part only/i.test(why)));
   return (
     <>
       {line.size ? <Size size={line.size} /> : <b>{line.name}</b>}
       <span className="label">
-        {line.size ? [titleOf(category), ...attributes.map(valueWords)].join(', ') : 'no size: by its number'}
+        {line.size ? articleWords(line.item, line.size) : 'no size: by its number'}
       </span>
-      {line.because.map(why => (
+      {because.map(why => (
         <span key={why} className="why">
           {why}
         </span>
@@ -96,4 +97,10 @@ function OfJob({ line, job }: { line: OrderLineAnswer; job: string }) {
   const wanted = line.jobs.find(each => each.job === job);
   if (!wanted) return <span className="quiet">·</span>;
   return <>{wanted.qty ?? '?'}</>;
+}
+
+/** What kind of article it is; a maker's own part is known by its number, and only its size says of what kind. */
+function articleWords(item: string, size: string): string {
+  const { category, attributes } = takeApart(item.startsWith(size) ? item : size);
+  return [titleOf(category), ...attributes.map(valueWords)].join(', ');
 }

@@ -63,6 +63,12 @@ export function sizeWords(written: string): string {
   return [article, ...attributes.map(valueWords)].join(', ');
 }
 
+/** The same as a heading: `Ball bearing 5 × 11 × 4`. */
+export const headingWords = (written: string): string => {
+  const words = sizeWords(written);
+  return words.charAt(0).toUpperCase() + words.slice(1);
+};
+
 export const sizePath = (size: string) => `/sizes/${encodeURIComponent(size)}`;
 
 /** A size that leads to its page. */

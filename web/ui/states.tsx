@@ -86,18 +86,26 @@ export function Refused({ error, children, action, onAgain }: RefusedProps) {
   );
 }
 
-/** A view of what was asked for, in whichever state it is. */
-export function Asked<T>({
-  query,
-  waiting,
-  children,
-}: {
+interface AskedProps<T> {
   query: UseQueryResult<T>;
   /** What is being done meanwhile. */
   waiting: string;
+  /** What the page is about, for those who hear it, where what comes has the heading. */
+  heading?: string;
   children: (data: T) => ReactNode;
-}) {
+}
+
+/** A view of what was asked for, in whichever state it is. */
+export function Asked<T>({ query, waiting, heading, children }: AskedProps<T>) {
   if (query.data !== undefined) return <>{children(query.data)}</>;
-  if (query.isError) return <Refused error={query.error} onAgain={() => query.refetch()} />;
-  return <Waiting title={waiting} />;
+  return (
+    <>
+      {heading ? <h1 className="only-heard">{heading}</h1> : null}
+      {query.isError ? (
+        <Refused error={query.error} onAgain={() => query.refetch()} />
+      ) : (
+        <Waiting title={waiting} />
+      )}
+    </>
+  );
 }
