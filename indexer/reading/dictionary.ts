@@ -115,6 +115,11 @@ export class Dictionary {
     return null;
   }
 
+  /** Whether a word by itself names a part. */
+  knows(word: string): boolean {
+    return this.#single(word)?.some(e => e.meaning.kind === 'noun') ?? false;
+  }
+
   #single(word: string): Entry[] | null {
     const entries = this.#root.next.get(word)?.entries;
     return entries && entries.length > 0 ? entries : this.#inflected(this.#root, word);

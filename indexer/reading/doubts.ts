@@ -4,6 +4,8 @@ import type { Line } from './line.ts';
 export function doubtsOf(line: Line): string[] {
   return [
     misread(line),
+    mended(line),
+    twice(line),
     range(line),
     alternatives(line),
     several(line),
@@ -12,26 +14,41 @@ export function doubtsOf(line: Line): string[] {
   ].filter(d => d !== null);
 }
 
-/** Letters that a scanner takes for figures, inside a size: 5.l x 8, M3xl0, 6O8. */
+const mended = (line: Line): string | null => (line.mended ? 'a misread word was mended' : null);
+
+/** Two sizes of one kind that are not the same in other units: 3 x 10 x 4 and 4 x 13 x 5. */
+function twice({ groups }: Line): string | null {
+  const joined = groups.filter(g => g.joined && !g.thread && g.measures.length >= 2);
+  const [first, ...others] = joined;
+  const near = (a: number, b: number) => Math.abs(a - b) <= Math.max(30, a * 0.02);
+  const differs = others.some(
+    g =>
+      g.measures.length === first!.measures.length &&
+      !g.measures.every((m, i) => near(m.um, first!.measures[i]!.um)),
+  );
+  return differs ? 'more than one size in one line' : null;
+}
+
+/** Letters that a scanner takes for figures, where a size should stand: 5.l x 8, M3xl0, 5 x 1l x 4, M3 x IO, 6O8. */
 function misread({ tokens }: Line): string | null {
-  for (let at = 0; at < tokens.length; at++) {
+  for (let at = 1; at < tokens.length; at++) {
     const { kind, text, gap } = tokens[at]!;
-    if (kind !== 'word' || !/^[olisbz]{1,2}$|^x[oli]$/.test(text) || gap > 0) continue;
-    const [before, after] = [tokens[at - 1], tokens[at + 1]];
-    const inside = after?.gap === 0 && (after.kind === 'number' || after.text === '×' || after.text === '.');
-    const point =
-      before && /^[.,]$/.test(before.text) && tokens[at - 2]?.kind === 'number' && before.gap === 0;
-    if (
-      point ||
-      (before?.kind === 'number' && inside && /^[oli]/.test(text)) ||
-      (before?.text === '×' &&
-        inside &&
-        /^[oli]/.test(text) &&
-        after?.kind === 'number' &&
-        !/^l$/.test(text)) ||
-      (before?.text === '×' && text === 'l' && after?.kind === 'number' && before.gap === 0)
-    )
-      return `“${text}” among figures may be a misread number`;
+    if (kind !== 'word' || !/^[oliszb]{1,2}$/.test(text)) continue;
+    const [before, after] = [tokens[at - 1]!, tokens[at + 1]];
+    const looksRound = /^[oli]+$/.test(text);
+    const gluedAfter =
+      after?.gap === 0 && (after.kind === 'number' || after.text === '.' || after.text === ',');
+    const inPoint =
+      gap === 0 && /^[.,]$/.test(before.text) && before.gap === 0 && tokens[at - 2]?.kind === 'number';
+    const inFigures =
+      looksRound && gap === 0 && before.kind === 'number' && (gluedAfter || after?.text === '×');
+    const behindTimes =
+      looksRound &&
+      before.text === '×' &&
+      (text !== 'l' || gluedAfter) &&
+      !/^[=:]$/.test(after?.text ?? '') &&
+      (gap === 0 || text.length === 2);
+    if (inPoint || inFigures || behindTimes) return `“${text}” where a figure should stand may be misread`;
   }
   return null;
 }

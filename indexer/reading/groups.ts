@@ -56,7 +56,8 @@ function joinsByDash(
   const before = at > 0 ? joint(tokens, parts[at - 1]!, a, skip) : null;
   const after = c ? joint(tokens, b, c, skip) : null;
   const sizes = [a, b].every(p => p.measure && p.measure.value < 500 && !/^0\d/.test(tokens[p.first]!.text));
-  return sizes && (before === sign || after === sign);
+  const diameters = a.measure?.diameter === true && b.measure?.diameter === true;
+  return sizes && (before === sign || after === sign || (sign === '/' && (after === '×' || diameters)));
 }
 
 /** Puts threads and measures, in printed order, into groups. */

@@ -19,7 +19,8 @@ export interface Head {
   others: CategoryName[];
 }
 
-const romance = new Set(['fr', 'it', 'es']);
+/** Languages whose first noun of a phrase is its head; German and Dutch put what qualifies into one word with the noun. */
+const headFirst = new Set(['fr', 'it', 'es', 'de', 'nl']);
 const stops = new Set([',', ';', ':', '(', ')', '[', ']', '|', '&', '+', '!', '?']);
 
 interface Noun {
@@ -99,8 +100,8 @@ export function languageOf(hits: readonly Hit[], known: string | undefined): str
 }
 
 /**
- * Finds the noun that says what the line is. In English, German, Dutch and Japanese the last noun of a phrase is its head, in
- * French, Italian and Spanish the first; the first phrase that holds one decides. Null where no known noun stands.
+ * Finds the noun that says what the line is. In English and Japanese the last noun of a phrase is its head, in the other
+ * languages the first; the first phrase that holds one decides. Null where no known noun stands.
  */
 export function findHead(
   line: Pick<Line, 'tokens' | 'cells' | 'hits' | 'labels' | 'groups'>,
@@ -189,5 +190,5 @@ const preferred = (entries: readonly Entry[], language: string): Entry =>
 
 function chooseNoun(nouns: readonly Noun[], language: string): Noun {
   const first = nouns[0]!;
-  return romance.has(language) && romance.has(first.entry.lang) ? first : nouns.at(-1)!;
+  return headFirst.has(language) && headFirst.has(first.entry.lang) ? first : nouns.at(-1)!;
 }

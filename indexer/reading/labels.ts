@@ -3,7 +3,7 @@ import type { Language } from './dictionary.ts';
 /** What lists call a dimension, by language. One letter counts only directly before its number or before `=`. */
 export const labels: Record<string, Partial<Record<Language, string>>> = {
   id: {
-    en: 'id, i.d., inside dia, inside diameter, inner dia, inner diameter, internal diameter, int dia, hole dia, hole diameter',
+    en: 'id, i.d., i/d, inner, inside, inside dia, inside diameter, inner dia, inner diameter, internal diameter, int dia, hole dia, hole diameter',
     de: 'innendurchmesser, innen-ø, innen ø, innendurchm, innen-durchmesser',
     fr: 'diametre interieur, diam int, ø int, ø interieur, dint',
     it: 'diametro interno, diam int, ø interno, foro',
@@ -12,7 +12,7 @@ export const labels: Record<string, Partial<Record<Language, string>>> = {
     ja: '内径',
   },
   od: {
-    en: 'od, o.d., outside dia, outside diameter, outer dia, outer diameter, external diameter, ext dia',
+    en: 'od, o.d., o/d, outer, outside, outside dia, outside diameter, outer dia, outer diameter, external diameter, ext dia',
     de: 'aussendurchmesser, außendurchmesser, außen-ø, außen ø, aussen ø',
     fr: 'diametre exterieur, diam ext, ø ext, ø exterieur, dext',
     it: 'diametro esterno, diam est, ø esterno',

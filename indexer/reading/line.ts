@@ -3,6 +3,7 @@ import type { Dictionary, Hit } from './dictionary.ts';
 import { type Group, groupSizes, spreadUnit } from './groups.ts';
 import { letters } from './labels.ts';
 import { inUnit, type Measure, measureAt } from './measures.ts';
+import { mendWords } from './misread.ts';
 import { findQuantity, type Quantity } from './quantity.ts';
 import { dropRanges } from './ranges.ts';
 import type { LineContext } from './reading.ts';
@@ -21,6 +22,8 @@ export interface Line {
   measures: Measure[];
   groups: Group[];
   qty: Quantity | null;
+  /** True where a misread word was mended. */
+  mended: boolean;
   /** True where sizes were given as a range, and are left out. */
   ranged: boolean;
   /** Tokens that only name a dimension: `wire` of 0.4 wire. */
@@ -36,7 +39,11 @@ const longestLine = 4_000;
 
 /** Cuts a line into tokens, cells, threads, standards, sizes and words. Linear in its length. */
 export function analyse(text: string, context: LineContext, dictionary: Dictionary): Line {
-  const tokens = tokenise(text.length > longestLine ? text.slice(0, longestLine) : text);
+  const { tokens, mended } = mendWords(
+    tokenise(text.length > longestLine ? text.slice(0, longestLine) : text),
+    dictionary,
+    text,
+  );
   const cells = cutCells(tokens);
   if (context.context) nameCells(cells, columnsOf(context.context, dictionary));
   const taken = new Uint8Array(tokens.length);
@@ -73,6 +80,7 @@ export function analyse(text: string, context: LineContext, dictionary: Dictiona
     qty,
     labels: skip,
     ranged,
+    mended,
     heading,
   };
 }
@@ -127,7 +135,11 @@ function spreadInches(groups: readonly Group[]): void {
 
 /** A cell whose numbers are no sizes. */
 const isForeign = (column: string | null) =>
-  column === 'ref' || column === 'partNumber' || column === 'price' || column === 'qty';
+  column === 'ref' ||
+  column === 'partNumber' ||
+  column === 'price' ||
+  column === 'weight' ||
+  column === 'qty';
 
 function headingOf(text: string, dictionary: Dictionary) {
   const tokens = tokenise(text);

@@ -52,13 +52,14 @@ function byColumn(tokens: readonly Token[], cells: readonly Cell[]): Quantity | 
 function byWord(tokens: readonly Token[], hits: readonly Hit[]): Quantity | null {
   for (const hit of hits) {
     if (!hit.entries.some(e => e.meaning.kind === 'count')) continue;
-    const before = count(tokens[hit.first - 1]);
-    if (before !== null && tokens[hit.first]!.gap <= 1 && !isPack(tokens, hits, hit.first - 1))
-      return only(before, hit.first - 1, hit.last);
     const named = hit.entries.some(e => e.meaning.kind === 'column');
     let after = hit.last + 1;
     while (/^[:=.(]$/.test(tokens[after]?.text ?? '')) after++;
     if (named && count(tokens[after]) !== null) return only(count(tokens[after]), hit.first, after);
+    const at = hit.first - 1;
+    const inSize = /^[×\-/ø=]$/.test(tokens[at - 1]?.text ?? '');
+    if (count(tokens[at]) !== null && !inSize && tokens[hit.first]!.gap <= 1 && !isPack(tokens, hits, at))
+      return only(count(tokens[at]), at, hit.last);
   }
   for (let at = 1; at < tokens.length; at++) {
     if (!counters.has(tokens[at]!.text) || tokens[at]!.gap > 0) continue;
@@ -225,10 +226,21 @@ function byLastNumber(
   return null;
 }
 
+/** How a plural ends, where its singular does not end so. */
+const plurals: Readonly<Record<string, RegExp>> = {
+  en: /[^s]s$/,
+  de: /(schrauben|muttern|scheiben|federn|ringe|lager|stifte|kugeln|bolzen)$/,
+  fr: /(ecrous|rondelles|roulements|goupilles|ressorts|joints|billes|circlips|boulons)$/,
+  it: /(viti|dadi|rondelle|cuscinetti|molle|spine|sfere|boccole|rosette|grani|anelli|ingranaggi)$/,
+  es: /[aeon][rs]?e?s$/,
+  nl: /(en|lagers|bouten|kogels)$/,
+};
+
 /** The line's last name is a plural: 4 M3x8 screws. */
 function pluralFollows(tokens: readonly Token[], cell: Cell, hits: readonly Hit[]): boolean {
   const name = hits.filter(h => h.last <= cell.last && h.entries.some(e => e.meaning.kind === 'noun')).at(-1);
   if (!name) return false;
   const word = tokens[name.last]!.text;
-  return name.entries.some(e => e.lang === 'en') && /[^s]s$/.test(word) && word.length > 3;
+  const { lang } = name.entries[0]!;
+  return word.length > 3 && (plurals[lang]?.test(word) ?? false);
 }

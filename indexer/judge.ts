@@ -1,0 +1,212 @@
+import type { CategoryDefinition, Designation } from './categories/definition.ts';
+import { standardsOf, stemsOf } from './categories/index.ts';
+import { findHead, type Head } from './reading/head.ts';
+import type { Line } from './reading/line.ts';
+import { isNotAPart } from './reading/not-a-part.ts';
+import type { CategoryName, LineContext, ReadAs } from './reading/reading.ts';
+
+export interface FoundDesignation {
+  definition: CategoryDefinition;
+  designation: Designation;
+}
+
+/** Which category a line is of, and why. */
+export interface Verdict {
+  category: ReadAs;
+  head: Head | null;
+  designation: FoundDesignation | null;
+  features: string[];
+  notes: string[];
+  others: CategoryName[];
+}
+
+/** Every designation that begins at a piece one of the categories knows. */
+export function designationsIn(line: Line): FoundDesignation[] {
+  const found: FoundDesignation[] = [];
+  for (let at = 0; at < line.tokens.length; at++) {
+    for (const definition of stemsOf.get(line.tokens[at]!.text) ?? []) {
+      const designation = definition.designationAt!(line, at);
+      if (!designation) continue;
+      found.push({ definition, designation });
+      at = designation.last;
+      break;
+    }
+  }
+  return found;
+}
+
+/** Chooses the category from the noun, the standard, a designation, the heading, and the shape of the sizes, in that order. */
+export function judge(line: Line, context: LineContext): Verdict {
+  const none: Verdict = {
+    category: 'unsure',
+    head: null,
+    designation: null,
+    features: [],
+    notes: [],
+    others: [],
+  };
+  if (isNotAPart(line)) return { ...none, category: 'not-a-part', features: ['sheet-words'] };
+  const head = findHead(line, context.lang);
+  const designations = designationsIn(line);
+  const sure = designations.find(d => d.designation.sure) ?? null;
+  const standard = line.standards.map(s => standardsOf.get(s.name)).find(d => d !== undefined);
+  const named = (
+    category: CategoryName,
+    features: string[],
+    of: FoundDesignation | null = null,
+  ): Verdict => ({
+    ...none,
+    category,
+    head,
+    designation: of?.definition.name === category ? of : null,
+    features: of?.definition.name === category ? [...features, 'designation'] : features,
+    others: [...new Set([...(head?.others ?? []), ...(sure ? [sure.definition.name] : [])])].filter(
+      c => c !== category && c !== 'plain',
+    ),
+  });
+  if (head && head.category === 'plain') return named('plain', ['known-plain-noun']);
+  if (standard) {
+    const agrees =
+      !head || head.category === standard.name || narrows[head.category]?.includes(standard.name);
+    const verdict = named(
+      standard.name,
+      head?.category === standard.name ? ['standard', 'noun'] : ['standard'],
+      sure,
+    );
+    return agrees
+      ? verdict
+      : { ...verdict, notes: [`the standard is of a ${standard.name}, the words say ${head.category}`] };
+  }
+  if (head) {
+    const finer = sure && refines(head.category, sure.definition.name) ? sure.definition.name : head.category;
+    return named(finer, ['noun'], designations.find(d => d.definition.name === finer) ?? null);
+  }
+  const unknownWords = wordsUnknown(line);
+  if (sure && sure.definition.name !== 'o-ring')
+    return named(
+      sure.definition.name,
+      ['sure-designation', ...(unknownWords > 1 ? ['unknown-first'] : [])],
+      sure,
+    );
+  const heading = headingHead(line, context);
+  const kinds = headingKinds(line);
+  if (heading && kinds.length > 1) return byHeadings(line, kinds, named, none);
+  if (heading)
+    return {
+      ...named(
+        heading.category,
+        ['noun-from-heading'],
+        designations.find(d => d.definition.name === heading.category) ?? null,
+      ),
+      head: null,
+    };
+  if (sure) return named(sure.definition.name, ['sure-designation'], sure);
+  return byShape(line, named, none, designations, unknownWords);
+}
+
+/** A heading that names several kinds: a thread with a length is a screw where screws are among them, else a person chooses. */
+function byHeadings(
+  line: Line,
+  kinds: readonly CategoryName[],
+  named: (category: CategoryName, features: string[]) => Verdict,
+  none: Verdict,
+): Verdict {
+  const sized = line.groups.some(g => g.thread && g.measures.length > 0);
+  if (sized && kinds.includes('screw'))
+    return { ...named('screw', ['noun-from-heading', 'thread-and-length']), head: null };
+  return { ...none, features: ['nothing-known'], notes: [`the heading names ${kinds.join(' and ')}`] };
+}
+
+/** Standards that are a finer kind of what a general word says. */
+const narrows: Readonly<Partial<Record<CategoryName, readonly CategoryName[]>>> = {
+  screw: ['set-screw', 'pin'],
+  washer: ['shim', 'spring', 'retaining-ring', 'seal'],
+  shaft: ['pin'],
+  seal: ['o-ring'],
+  nut: ['screw'],
+};
+
+/** A bearing's word with a roller clutch's number is a roller clutch. */
+const refines = (noun: CategoryName, designated: CategoryName) =>
+  noun === 'bearing' && designated === 'roller-clutch';
+
+/** The part that the heading is about, where it names one. */
+function headingHead(line: Line, context: LineContext): Head | null {
+  if (line.heading.hits.length === 0) return null;
+  const whole = [{ first: 0, last: line.heading.tokens.length - 1, column: null }];
+  const hits = line.heading.hits.filter(h => !h.entries.some(e => e.meaning.kind === 'column'));
+  return findHead(
+    { tokens: line.heading.tokens, cells: whole, hits, labels: new Set(), groups: [] },
+    context.lang,
+  );
+}
+
+/** The kinds of part that the heading names. */
+const headingKinds = (line: Line): CategoryName[] => [
+  ...new Set(
+    line.heading.hits.flatMap(h =>
+      h.entries
+        .slice(0, 1)
+        .flatMap(e =>
+          e.meaning.kind === 'noun' && e.meaning.category !== 'plain' ? [e.meaning.category] : [],
+        ),
+    ),
+  ),
+];
+
+/** Words of three letters and more that no dictionary holds. */
+function wordsUnknown(line: Line): number {
+  const known = new Uint8Array(line.tokens.length);
+  for (const hit of line.hits) known.fill(1, hit.first, hit.last + 1);
+  line.tokens.forEach((t, at) => {
+    if (/^(iso|din|jis|ansi|type|typ|no|nr)$/.test(t.text)) known[at] = 1;
+  });
+  for (const t of [...line.threads, ...line.standards, ...line.measures]) known.fill(1, t.first, t.last + 1);
+  return line.tokens.filter(
+    (t, at) => t.kind === 'word' && !known[at] && (t.text.length >= 3 || t.text.charCodeAt(0) >= 0x3005),
+  ).length;
+}
+
+/** Without a noun: a thread and a length are a screw, a known number alone a bearing; words alone are some other part. */
+function byShape(
+  line: Line,
+  named: (category: CategoryName, features: string[], of?: FoundDesignation | null) => Verdict,
+  none: Verdict,
+  designations: readonly FoundDesignation[],
+  unknownWords: number,
+): Verdict {
+  const thread = line.groups.find(g => g.thread);
+  const hinted = hintedBy(line);
+  const sized = line.measures.some(m => m.label === 'length' || (m.unitStated && m.label === null));
+  const long = thread && (thread.measures.length > 0 || sized);
+  if (long && unknownWords <= 1) return named(hinted ?? 'screw', ['thread-and-length']);
+  if (thread && hinted) return named(hinted, ['thread-alone']);
+  const bare = designations.find(d => d.definition.name === 'bearing');
+  if (bare && unknownWords === 0) return named('bearing', ['bare-designation'], bare);
+  if (unknownWords > 0) return named('plain', ['unknown-words-only']);
+  const notes =
+    line.groups.length > 0
+      ? ['sizes without a word that says what they are of']
+      : ['nothing here that names a part'];
+  return { ...none, features: ['nothing-known'], notes };
+}
+
+/** The category that most of the line's describing words belong to. */
+function hintedBy(line: Line): CategoryName | null {
+  const votes = new Map<CategoryName, number>();
+  for (const hit of line.hits) {
+    const own = new Set(
+      hit.entries.flatMap(e =>
+        e.meaning.kind === 'modifier' && e.meaning.category ? [e.meaning.category] : [],
+      ),
+    );
+    for (const category of own) votes.set(category, (votes.get(category) ?? 0) + 1 / own.size);
+  }
+  for (const category of votes.keys())
+    if (category !== 'screw' && category !== 'set-screw' && category !== 'nut' && category !== 'washer')
+      votes.delete(category);
+  const ranked = [...votes].sort(
+    (a, b) => b[1] - a[1] || Number(b[0] === 'screw') - Number(a[0] === 'screw'),
+  );
+  return ranked[0]?.[0] ?? null;
+}
