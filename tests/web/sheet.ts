@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { AxeResults } from 'axe-core';
-import type { Browser, Page } from 'playwright-core';
+import type { Browser, Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
 
 const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -49,6 +49,10 @@ export async function openSheet(browser: Browser, origin: string, { width, theme
   });
   return { page, complaints, close: () => context.close() };
 }
+
+/** All the words of something, spaces and breaks made one. */
+export const wordsOf = async (what: Locator): Promise<string> =>
+  ((await what.textContent()) ?? '').replace(/\s+/g, ' ').trim();
 
 /** The view in hand is sound: nobody is shut out of it, nothing hangs over its edge, every control can be hit. */
 export async function expectSound(page: Page): Promise<void> {

@@ -2,7 +2,7 @@ import type { Browser, Page, Route } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { launchBrowser } from '../support/browser.ts';
 import { type Program, startProgram } from '../support/program.ts';
-import { expectSound, openSheet } from './sheet.ts';
+import { expectSound, openSheet, wordsOf } from './sheet.ts';
 
 let program: Program;
 let browser: Browser;
@@ -80,10 +80,10 @@ describe.each([1280, 390])('at %d px', width => {
     await page.goto(path);
     const alert = page.getByRole('alert');
     await alert.waitFor();
-    expect(await alert.innerText()).toContain('The database does not answer.');
-    expect(await alert.innerText()).toContain('Wait a moment; nothing kept is lost.');
-    expect(await alert.innerText()).toContain('the data folder');
-    expect(await alert.innerText()).toContain('database-away');
+    expect(await wordsOf(alert)).toContain('The database does not answer.');
+    expect(await wordsOf(alert)).toContain('Wait a moment; nothing kept is lost.');
+    expect(await wordsOf(alert)).toContain('the data folder');
+    expect(await wordsOf(alert)).toContain('database-away');
     await expectSound(page);
     await page.unroute(asks);
     await alert.getByRole('button', { name: 'Try again' }).click();

@@ -7,10 +7,11 @@ import { AddToJob } from '../jobs/add-to-job.tsx';
 import { Caution, hazardsOf, MakersPartOnly } from '../part/caution.tsx';
 import { DutyQuestion } from '../part/duty.tsx';
 import { certaintyWords, Evidence } from '../part/evidence.tsx';
-import { attributeWords, headingOf, Size, SizeLink } from '../part/size.tsx';
+import { attributeWords, headingOf, Size } from '../part/size.tsx';
 import { Section, Sheet } from '../ui/sheet.tsx';
 import { Asked } from '../ui/states.tsx';
 import { InterchangeView } from './interchange.tsx';
+import { Assembly, Succession } from './part-relations.tsx';
 import './find.css';
 
 /** One part of one maker: what it is, how we know, where it sits, what may stand in for it. */
@@ -134,65 +135,6 @@ function Lines({ part }: { part: PartAnswer }) {
               <span className="label">{line.description}</span>
             </span>
             <span className="fig">{line.qty ?? (line.qtyText || '–')}</span>
-          </li>
-        ))}
-      </ul>
-    </Section>
-  );
-}
-
-/** Where the maker's numbers lead: the maker's word, never ours. */
-function Succession({ part }: { part: PartAnswer }) {
-  const { links, current, asks, replaces } = part.supersession;
-  if (links.length === 0 && replaces.length === 0) return null;
-  return (
-    <Section title="Replaced by" aside="the maker's word">
-      <ul className="rows">
-        {links.map(link => (
-          <li key={`${link.from} ${link.to}`}>
-            <span className="fig">{link.from}</span> by{' '}
-            {link.part ? (
-              <Link className="fig" href={`/parts/${link.part}`}>
-                {link.to}
-              </Link>
-            ) : (
-              <span className="fig">{link.to}</span>
-            )}
-            {link.serialFrom || link.serialTo ? (
-              <span className="label">
-                {' '}
-                serial {link.serialFrom ?? '…'} to {link.serialTo ?? '…'}
-              </span>
-            ) : null}
-          </li>
-        ))}
-      </ul>
-      {current ? (
-        <p>
-          Order <b className="fig">{current}</b>.
-        </p>
-      ) : null}
-      {asks ? <p className="look-here">{asks}</p> : null}
-      {replaces.length > 0 ? (
-        <p>
-          It replaces <span className="fig">{replaces.join(', ')}</span>.
-        </p>
-      ) : null}
-    </Section>
-  );
-}
-
-function Assembly({ title, parts }: { title: string; parts: PartAnswer['includes'] }) {
-  if (parts.length === 0) return null;
-  return (
-    <Section title={title}>
-      <ul className="rows">
-        {parts.map(part => (
-          <li key={part.id}>
-            <Link href={`/parts/${part.id}`}>
-              <span className="fig">{part.number}</span> {part.name}
-            </Link>{' '}
-            {part.size ? <SizeLink size={part.size} /> : null}
           </li>
         ))}
       </ul>

@@ -1,14 +1,13 @@
 import { useQuery } from '@tanstack/react-query';
 import { Link, useSearchParams } from 'wouter';
-import type { JobAnswer, OrderAnswer } from '../../api/answers/index.ts';
+import type { OrderAnswer } from '../../api/answers/index.ts';
 import { api } from '../api.ts';
 import { useBench } from '../bench.tsx';
-import { jobName } from '../jobs/job-name.ts';
-import { dayWords } from '../jobs/written.ts';
 import { Button } from '../ui/controls.tsx';
 import { Section, Sheet } from '../ui/sheet.tsx';
 import { Asked, Empty } from '../ui/states.tsx';
 import { Asks } from './asks.tsx';
+import { ChooseJobs } from './choose-jobs.tsx';
 import { Download } from './download.tsx';
 import { LeftOut } from './left-out.tsx';
 import { Pool } from './pool.tsx';
@@ -65,42 +64,6 @@ export function OrderPage() {
 
 const byNumber = <Job extends { number: number }>(jobs: Job[]): Job[] =>
   jobs.toSorted((a, b) => a.number - b.number);
-
-interface ChooseJobsProps {
-  jobs: JobAnswer[];
-  chosen: string[];
-  onChoose: (chosen: string[]) => void;
-}
-
-function ChooseJobs({ jobs, chosen, onChoose }: ChooseJobsProps) {
-  return (
-    <fieldset className="choose-jobs no-print">
-      <legend className="label">Order for these jobs</legend>
-      {jobs.map(job => (
-        <label key={job.id} className="tick">
-          <input
-            type="checkbox"
-            checked={chosen.includes(job.id)}
-            onChange={event =>
-              onChoose(
-                event.target.checked
-                  ? [...chosen.filter(id => id !== 'none'), job.id]
-                  : chosen.filter(id => id !== job.id),
-              )
-            }
-          />
-          <span>
-            <b>Job {jobName(job)}</b>
-            <span className="label">
-              {job.owner}
-              {job.promised ? `, promised ${dayWords(job.promised)}` : ''}
-            </span>
-          </span>
-        </label>
-      ))}
-    </fieldset>
-  );
-}
 
 function TheOrder({ chosen }: { chosen: string[] }) {
   const { bench } = useBench();

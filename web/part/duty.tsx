@@ -31,7 +31,7 @@ interface DutyChoiceProps {
   value: Duty;
   onChange: (duty: Duty) => void;
   label?: string;
-  hint?: string;
+  hint?: string | undefined;
   disabled?: boolean;
 }
 

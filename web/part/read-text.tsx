@@ -13,7 +13,7 @@ export function ReadText({ text, spans, doubtful }: ReadTextProps) {
   if (!doubtful || spans.length === 0) return <span>{text}</span>;
   const pieces: ReactNode[] = [];
   let at = 0;
-  for (const { start, end } of merge(spans, text.length)) {
+  for (const { start, end } of merge(raisers(text, spans), text.length)) {
     if (start > at) pieces.push(text.slice(at, start));
     pieces.push(
       <mark key={start} className="doubt">
@@ -24,6 +24,23 @@ export function ReadText({ text, spans, doubtful }: ReadTextProps) {
   }
   pieces.push(text.slice(at));
   return <span>{pieces}</span>;
+}
+
+/**
+ * What raised the doubt, as far as it can be told: figures with a letter where a figure should stand (5.l); else all the
+ * figures that were read; else all that was read.
+ */
+function raisers(text: string, spans: ReadTextProps['spans']): ReadTextProps['spans'] {
+  const figures = spans.filter(({ start, end }) => /\d/.test(text.slice(start, end)));
+  const whole = figures.map(span => ({
+    ...span,
+    end: span.end + (/^[.,]?[lIOSB\d]+/.exec(text.slice(span.end))?.[0].length ?? 0),
+  }));
+  const misread = whole.filter(({ start, end }) =>
+    /\d[.,]?[lIOSB]|[lIOSB][.,]?\d/.test(text.slice(start, end)),
+  );
+  if (misread.length > 0) return misread;
+  return figures.length > 0 ? figures : spans;
 }
 
 /** Spans in order, those that touch or overlap made one, none beyond the text. */

@@ -1,7 +1,7 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { type FormEvent, useState } from 'react';
 import { useLocation } from 'wouter';
-import type { Duty } from '../../indexer/index.ts';
+import { type Duty, proposeDuty } from '../../indexer/index.ts';
 import { api } from '../api.ts';
 import { useBench } from '../bench.tsx';
 import { DutyChoice } from '../part/duty.tsx';
@@ -31,6 +31,8 @@ export function KeepList({ text, name }: { text: string; name: string }) {
       navigate(`/diagrams/${diagram.id}`);
     },
   });
+  const word = proposeDuty(`${model}\n${text}`)?.word;
+  const proposed = word ? `The list says “${word}”: it counts as critical until you answer.` : undefined;
   const submit = (event: FormEvent) => {
     event.preventDefault();
     keep.mutate({ maker: maker.trim(), model: model.trim(), duty, name: name || 'pasted list', text });
@@ -61,7 +63,7 @@ export function KeepList({ text, name }: { text: string; name: string }) {
         maxLength={120}
         onChange={event => setModel(event.target.value)}
       />
-      <DutyChoice value={duty} onChange={setDuty} />
+      <DutyChoice value={duty} onChange={setDuty} hint={proposed} />
       <div className="buttons">
         <Button weight="main" type="submit" busy={keep.isPending}>
           Keep it on {bench?.name}
