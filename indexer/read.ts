@@ -2,6 +2,7 @@ import type { CategoryDefinition, Designation } from './categories/definition.ts
 import { dictionary } from './categories/dictionary.ts';
 import { categories } from './categories/index.ts';
 import { designationsIn, judge, type Verdict } from './judge.ts';
+import { readCanonical } from './read-canonical.ts';
 import { gatherAttrs } from './reading/attributes.ts';
 import { Claim } from './reading/claim.ts';
 import { doubtsOf } from './reading/doubts.ts';
@@ -17,6 +18,8 @@ import { writeItem, writeSize } from './size.ts';
  * @param context the heading or column names the line stood under, its language, and its document's unit, where known
  */
 export function read(text: string, context: LineContext = {}): Reading {
+  const canonical = readCanonical(text);
+  if (canonical) return canonical;
   const line = analyse(text, context, dictionary);
   const verdict = judge(line, context);
   if (verdict.category === 'not-a-part' || verdict.category === 'unsure') return noPart(line, verdict);

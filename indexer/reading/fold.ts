@@ -80,8 +80,16 @@ function foldCluster(cluster: string, afterDigit: boolean): string {
   return afterDigit && folded.includes('/') ? ` ${folded}` : folded;
 }
 
+/** Most lines are plain ASCII, where every character stands for itself. */
+const isAscii = /^[\0-\x7f]*$/;
+const longestPlain = 4_096;
+const starts = Uint32Array.from({ length: longestPlain }, (_, at) => at);
+const ends = Uint32Array.from({ length: longestPlain }, (_, at) => at + 1);
+
 /** Folds a text of any origin. Never fails; linear in its length. */
 export function fold(text: string): Folded {
+  if (text.length <= longestPlain && isAscii.test(text))
+    return { text: text.toLowerCase(), from: starts, to: ends };
   let folded = '';
   const from: number[] = [];
   const to: number[] = [];

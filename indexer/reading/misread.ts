@@ -30,15 +30,17 @@ export function mendWords(
   for (let at = 0; at < tokens.length; ) {
     const first = tokens[at]!;
     let end = at + 1;
+    if (first.kind === 'mark') {
+      out.push(first);
+      at = end;
+      continue;
+    }
     while (end < tokens.length && end < at + 6 && tokens[end]!.gap === 0 && tokens[end]!.kind !== 'mark')
       end++;
-    const run =
-      first.kind === 'mark'
-        ? ''
-        : tokens
-            .slice(at, end)
-            .map(t => t.text)
-            .join('');
+    const run = tokens
+      .slice(at, end)
+      .map(t => t.text)
+      .join('');
     const start = first.start;
     const stop = tokens[end - 1]!.end;
     const word = mayBeWord(run, text.slice(start, stop), end - at)

@@ -27,11 +27,22 @@ const baMajor = (number: number): Um => mm(Number((6 * 0.9 ** (1.2 * number)).to
 
 /** Reads one thread that begins at a token, or null. A number pair counts only where its pitch suits its diameter. */
 export function threadAt(tokens: readonly Token[], at: number): Thread | null {
+  if (!mayBegin(tokens, at)) return null;
   const made = metricAt(tokens, at) ?? fractionAt(tokens, at) ?? numberAt(tokens, at) ?? baAt(tokens, at);
   if (!made) return null;
   const last = tail(tokens, made.last, made.kind);
   return { ...made, first: at, last, start: tokens[at]!.start, end: tokens[made.last]!.end };
 }
+
+/** A quick look that spares most tokens the rest. */
+function mayBegin(tokens: readonly Token[], at: number): boolean {
+  const { kind, text } = tokens[at]!;
+  if (kind !== 'number') return beginnings.has(text);
+  const next = tokens[at + 1]?.text;
+  return next === '/' || next === '-' || next === 'ba';
+}
+
+const beginnings = new Set(['m', '#', 'no', 'nr', 'ba']);
 
 type Found = Pick<Thread, 'name' | 'kind' | 'major' | 'last'>;
 
@@ -42,6 +53,14 @@ function metricAt(tokens: readonly Token[], at: number): Found | null {
   if (number.gap > 0 && !(number.gap === 1 && letter.upper)) return null;
   const before = tokens[at - 1];
   if (before && letter.gap === 0 && before.kind !== 'mark') return null;
+  // 2 m6 x 10: a small m behind a size is its tolerance class
+  if (
+    before?.kind === 'number' &&
+    !letter.upper &&
+    /^[4-9]$/.test(number.text) &&
+    tokens[at + 2]?.text === '×'
+  )
+    return null;
   const after = tokens[at + 2];
   if (after?.gap === 0 && after.kind === 'word' && after.text.length > 1) return null;
   const value = Number(number.text.replace(',', '.'));

@@ -1,0 +1,117 @@
+import { describe, expect, test } from 'vitest';
+import {
+  categories,
+  compareSizes,
+  designationsOf,
+  nearness,
+  openOf,
+  parseSize,
+  read,
+  type Size,
+  writeItem,
+  writeSize,
+} from '../../indexer/index.ts';
+import { toMm } from '../../indexer/units/length.ts';
+
+const inMillimetres = (size: Readonly<Record<string, number | string>>) =>
+  Object.fromEntries(
+    Object.entries(size).map(([key, value]) => [key, typeof value === 'number' ? toMm(value) : value]),
+  );
+
+describe('every published size writes itself, parses, and reads back to itself', () => {
+  for (const [name, definition] of categories) {
+    if (definition.sizes.length === 0) continue;
+    test(name, () => {
+      for (const published of definition.sizes) {
+        const dims = inMillimetres(published);
+        const text = writeSize(name, dims);
+        expect(text, JSON.stringify(dims)).not.toBeNull();
+        const parsed = parseSize(text!);
+        expect(parsed, text!).not.toBeNull();
+        expect(writeSize(name, parsed!.dims, parsed!.implied)).toBe(text);
+        expect({ ...parsed!.dims, ...parsed!.implied }).toEqual(dims);
+        const reading = read(text!);
+        expect([text, reading.category, reading.size]).toEqual([text, name, text]);
+      }
+    });
+  }
+});
+
+test('writeSize is null where the dimensions do not make a size', () => {
+  expect(writeSize('bearing', { bore: 5, od: 11 })).toBeNull();
+  expect(writeSize('screw', { thread: 'M3' })).toBeNull();
+  expect(writeSize('screw', { thread: 'M3', length: 8 })).toBeNull();
+  expect(writeSize('plain', {})).toBeNull();
+});
+
+test('a coarse pitch of ISO 261 is implied and written: screw M2.5x0.45x6', () => {
+  expect(writeSize('screw', { thread: 'M2.5', length: 6 }, { pitch: 0.45 })).toBe('screw M2.5x0.45x6');
+  expect(parseSize('screw M2.5x0.45x6')).toEqual({
+    category: 'screw',
+    dims: { thread: 'M2.5', length: 6 },
+    implied: { pitch: 0.45 },
+  });
+  expect(parseSize('screw M3x0.35x10')?.dims).toEqual({ thread: 'M3', pitch: 0.35, length: 10 });
+});
+
+test('parseSize takes nothing that is not canonical', () => {
+  for (const text of [
+    '',
+    'bearing',
+    'bearing 5x11',
+    'bearing 5x11x',
+    'bearing 5x11x4x2',
+    'bearing -5x11x4',
+    'wheel 5x11x4',
+    'bearing 5X11X4',
+    'bearing NaNx1x1',
+    'bearing 0x11x4',
+    'pin 3x1e3',
+  ])
+    expect(parseSize(text), text).toBeNull();
+});
+
+test('writeItem adds what makes another article, in the order of the category', () => {
+  expect(
+    writeItem('bearing', { bore: 5, od: 11, width: 4 }, {}, { material: 'stainless', seal: 'two-shields' }),
+  ).toBe('bearing 5x11x4 two-shields stainless');
+  expect(writeItem('nut', { thread: 'M3' }, { pitch: 0.5 }, { hand: 'left' })).toBe('nut M3x0.5 left-hand');
+  expect(writeItem('screw', { thread: 'M3' }, {}, {})).toBeNull();
+});
+
+test('openOf names what a list does not state', () => {
+  expect(openOf('retaining-ring', { dia: 5 }, {}, { type: 'e-clip' })).toEqual(['material']);
+  expect(
+    openOf(
+      'bearing',
+      { bore: 5, od: 11 },
+      {},
+      { seal: 'open', type: 'linear', flanged: true, clearance: 'C3', material: 'steel' },
+    ),
+  ).toEqual(['width']);
+});
+
+test('designationsOf: 5x11x4 is MR115, 9.246x1.778 is AS568-012 (NSK catalogue; AS568 table)', () => {
+  expect(designationsOf('bearing', { bore: 5, od: 11, width: 4 })).toContain('MR115');
+  expect(designationsOf('o-ring', { id: 9.246, cs: 1.778 })).toContain('AS568-012');
+});
+
+const size = (text: string): Size => parseSize(text)!;
+
+test('compareSizes names each dimension that differs, in the order of the size', () => {
+  expect(compareSizes(size('bearing 5x11x4'), size('bearing 5x11x3'))).toEqual([
+    { dimension: 'width', label: 'width', a: 4, b: 3, difference: -1 },
+  ]);
+  expect(compareSizes(size('screw M3x0.5x8'), size('screw M3x0.5x8'))).toEqual([]);
+  expect(compareSizes(size('nut M3x0.5'), size('nut 6-32')).at(0)).toMatchObject({
+    dimension: 'thread',
+    difference: null,
+  });
+});
+
+test('nearness: nought for equal sizes, null across categories, and symmetric', () => {
+  expect(nearness(size('pin 3x12'), size('pin 3x12'))).toBe(0);
+  expect(nearness(size('pin 3x12'), size('shaft 3x12'))).toBeNull();
+  expect(nearness(size('pin 3x12'), size('pin 6x16'))).toBe(5);
+  expect(nearness(size('pin 6x16'), size('pin 3x12'))).toBe(5);
+});
