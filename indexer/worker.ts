@@ -1,9 +1,9 @@
-import { type DocumentRows, type Row, readDocument, Unreadable } from './intake/index.ts';
+import { type DocumentRows, openDocument, type Row, Unreadable } from './intake/index.ts';
 
 /**
  * One document: on standard input a line of JSON, {@link WorkerRequest}, then the document's bytes; on standard
- * output lines of JSON, {@link WorkerAnswer}: progress, then the rows in batches and the result, or one refusal. No database, no network, no
- * environment; whoever starts it watches its time and memory and ends it.
+ * output lines of JSON, {@link WorkerAnswer}: rows in batches with the progress, then the rest of the result, or one
+ * refusal. No database, no network, no environment; whoever starts it watches its time and memory and ends it.
  */
 export interface WorkerRequest {
   name: string;
@@ -34,16 +34,26 @@ function say(line: WorkerAnswer): void {
   process.stdout.write(`${JSON.stringify(line)}\n`);
 }
 
-/** Rows in one line of the answer: the whole list as one text would take as much memory again. */
+/** Rows in one line of the answer. The whole list as one text, or all its readings at once, would fill the memory. */
 const batch = 500;
 
-function answer(request: WorkerRequest, bytes: Uint8Array): void {
+function answer({ name, limits }: WorkerRequest, bytes: Uint8Array): void {
   try {
-    const { rows, ...result } = readDocument(bytes, request.name, request.mediaType, {
-      mostRows: request.limits.rows,
-      onProgress: (rowsDone, rowsTotal) => say({ progress: { rowsDone, rowsTotal } }),
-    });
-    for (let at = 0; at < rows.length; at += batch) say({ rows: rows.slice(at, at + batch) });
+    const { rows, rowsTotal, ...result } = openDocument(bytes, name, limits.rows);
+    let rowsDone = 0;
+    let ready: Row[] = [];
+    const hand = () => {
+      say({ rows: ready });
+      say({ progress: { rowsDone, rowsTotal } });
+      ready = [];
+    };
+    say({ progress: { rowsDone, rowsTotal } });
+    for (const row of rows()) {
+      ready.push(row);
+      if (row.reading) rowsDone += 1;
+      if (ready.length === batch) hand();
+    }
+    hand();
     say({ result });
   } catch (error) {
     if (!(error instanceof Unreadable)) throw error;

@@ -9,7 +9,7 @@ import { readTable } from './read-table.ts';
 import { relate } from './relate.ts';
 import { isFactOfPart } from './remark-words.ts';
 import type { Entry } from './row-builder.ts';
-import type { DocumentRows } from './rows.ts';
+import type { DocumentRows, Row } from './rows.ts';
 import { findSeparator } from './separator.ts';
 import { findUnit } from './unit.ts';
 import { Unreadable } from './unreadable.ts';
@@ -17,24 +17,24 @@ import { Unreadable } from './unreadable.ts';
 /** Reads one line; `indexer/read.ts` has the one that knows the trade. */
 export type ReadLine = (text: string, context?: LineContext) => Reading;
 
-export interface ReadOptions {
-  /** Rows beyond which a document is refused. */
-  mostRows?: number;
-  /** Told now and then how many of the taken rows are read. */
-  onProgress?: (rowsDone: number, rowsTotal: number) => void;
+const usualMostRows = 200_000;
+
+/** A document whose rows are known and whose readings are made one by one, as they are asked for. */
+export interface OpenedDocument extends Omit<DocumentRows, 'rows'> {
+  /** Taken rows: those that get a reading. */
+  rowsTotal: number;
+  /** The rows in printed order, each read as it is handed out and not kept: a long list never stands in memory whole. */
+  rows(): Generator<Row>;
 }
 
-const usualMostRows = 200_000;
-const progressStep = 500;
-
-/** Bytes → grid → rows → relations → readings, in that order; see {@link readDocument} of `index.ts`. */
-export function readRows(
+/** Bytes → grid → rows → relations, then readings; see `readDocument` of `index.ts`. `mostRows` is the limit of lines. */
+export function openRows(
   bytes: Uint8Array,
   name: string,
   readLine: ReadLine,
-  options: ReadOptions = {},
-): DocumentRows {
-  const grid = readGrid(bytes, options.mostRows ?? usualMostRows);
+  mostRows = usualMostRows,
+): OpenedDocument {
+  const grid = readGrid(bytes, mostRows);
   const entries = readTable(grid);
   const taken = entries.filter(({ row }) => row.outcome === 'taken');
   if (taken.length === 0 && grid.faults.length === 0) noRows('The document holds no line of a parts list.');
@@ -43,18 +43,24 @@ export function readRows(
   const headers = entries.filter(({ row }) => row.reason === 'header').map(({ row }) => row.description);
   const language = findLanguage([...new Set(headers)], descriptions);
   const unit = findUnit(taken.map(({ row, facts }) => [row.description, ...facts].join(' ')));
-  options.onProgress?.(0, taken.length);
-  taken.forEach((entry, at) => {
-    readEntry(entry, readLine, { lang: language ?? undefined, unit: unit ?? undefined });
-    if ((at + 1) % progressStep === 0 || at + 1 === taken.length) options.onProgress?.(at + 1, taken.length);
-  });
+  const known = { lang: language ?? undefined, unit: unit ?? undefined };
   return {
     document: { name, pages: grid.pages, language, unit },
-    rows: entries.map(({ row }) => row),
     relations,
     balloons: [],
     faults: grid.faults,
+    rowsTotal: taken.length,
+    *rows() {
+      for (const entry of entries)
+        yield entry.row.outcome === 'taken' ? readEntry(entry, readLine, known) : entry.row;
+    },
   };
+}
+
+/** All of a document at once. */
+export function readRows(bytes: Uint8Array, name: string, readLine: ReadLine): DocumentRows {
+  const { rows, rowsTotal: _, ...rest } = openRows(bytes, name, readLine);
+  return { ...rest, rows: [...rows()] };
 }
 
 /** The grid of a document of any kind that is read so far; a further kind is a further branch here. */
@@ -77,7 +83,7 @@ function noRows(message: string): never {
 }
 
 /** Reads a row's words: the description, with what a size or material column and its remarks state of the part. */
-function readEntry(entry: Entry, readLine: ReadLine, known: LineContext): void {
+function readEntry(entry: Entry, readLine: ReadLine, known: LineContext): Row {
   const { row, facts, context, doubts } = entry;
   const stated = row.remarks
     .split(/\s*;\s*/)
@@ -87,7 +93,9 @@ function readEntry(entry: Entry, readLine: ReadLine, known: LineContext): void {
   const notes = [...doubts];
   if (row.qty !== null && reading.qty !== null && row.qty !== reading.qty)
     notes.push(`the quantity column says ${row.qty}, the description ${reading.qty}`);
-  row.text = text;
-  row.reading =
-    notes.length > 0 ? { ...reading, review: true, notes: [...reading.notes, ...notes] } : reading;
+  return {
+    ...row,
+    text,
+    reading: notes.length > 0 ? { ...reading, review: true, notes: [...reading.notes, ...notes] } : reading,
+  };
 }
