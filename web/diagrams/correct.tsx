@@ -33,10 +33,12 @@ export function Correct({ row, busy, onKeep, onCancel }: CorrectProps) {
     typed,
     measures.map(({ key }) => key),
   );
-  const drawing =
-    category === 'not-a-part' || category === 'unsure'
-      ? null
-      : drawingOf(category, dims, {}, category === read.category ? read.attrs : {});
+  const drawing = drawingOf({
+    category,
+    dims,
+    implied: {},
+    attrs: category === read.category ? read.attrs : {},
+  });
   const wrongQty =
     qty.trim() === '' || Number(qty.replace(',', '.')) > 0 ? null : 'A number above 0, or nothing.';
 

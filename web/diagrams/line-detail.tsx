@@ -1,6 +1,8 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
 import type { DiagramRow } from '../../api/answers/index.ts';
+import { Drawing } from '../drawing/drawing.tsx';
+import { drawingOf } from '../drawing/of-size.ts';
 import { AddToJob } from '../jobs/add-to-job.tsx';
 import { Caution, hazardsOf } from '../part/caution.tsx';
 import { certaintyWords } from '../part/evidence.tsx';
@@ -23,6 +25,7 @@ export function LineDetail({ diagram, row, onKept }: LineDetailProps) {
   const [typing, setTyping] = useState(row.doubtful);
   const { keep, takeBack } = useCorrection(diagram, row, onKept);
   const notes = row.reading?.notes ?? [];
+  const drawing = read.size && !typing ? drawingOf(read) : null;
   return (
     <div className="line-detail">
       {hazardsOf(read.category, read.attrs).map(hazard => (
@@ -45,6 +48,9 @@ export function LineDetail({ diagram, row, onKept }: LineDetailProps) {
           </p>
         ))}
       </div>
+      {drawing && read.size ? (
+        <Drawing drawing={drawing} title={sizeWords(read.size)} room={{ width: 330, height: 230 }} />
+      ) : null}
       {!row.correction && row.reading && row.reading.alternatives.length > 0 ? (
         <div className="buttons">
           {row.reading.alternatives

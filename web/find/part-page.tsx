@@ -3,11 +3,13 @@ import { Link } from 'wouter';
 import type { PartAnswer } from '../../api/answers/index.ts';
 import { api } from '../api.ts';
 import { useBench } from '../bench.tsx';
+import { Drawing } from '../drawing/drawing.tsx';
+import { drawingOf } from '../drawing/of-size.ts';
 import { AddToJob } from '../jobs/add-to-job.tsx';
 import { Caution, hazardsOf, MakersPartOnly } from '../part/caution.tsx';
 import { DutyQuestion } from '../part/duty.tsx';
 import { certaintyWords, Evidence } from '../part/evidence.tsx';
-import { attributeWords, headingOf, Size } from '../part/size.tsx';
+import { attributeWords, headingOf, Size, sizeWords } from '../part/size.tsx';
 import { Section, Sheet } from '../ui/sheet.tsx';
 import { Asked } from '../ui/states.tsx';
 import { InterchangeView } from './interchange.tsx';
@@ -68,6 +70,7 @@ function Ready({ part }: { part: PartAnswer }) {
 
 function WhatItIs({ part }: { part: PartAnswer }) {
   const attributes = Object.entries(part.attrs);
+  const drawing = part.size ? drawingOf(part) : null;
   return (
     <Section title="What it is" aside={part.size ? certaintyWords(part.certainty) : undefined}>
       {part.size ? (
@@ -86,34 +89,37 @@ function WhatItIs({ part }: { part: PartAnswer }) {
           {hazard.what}
         </Caution>
       ))}
-      <dl className="facts">
-        {attributes.map(([name, value]) => (
-          <div key={name}>
-            <dt>{name}</dt>
-            <dd>{attributeWords(name, value)}</dd>
-          </div>
-        ))}
-        {part.open.length > 0 ? (
-          <div>
-            <dt>Not stated</dt>
-            <dd>{part.open.join(', ')}</dd>
-          </div>
-        ) : null}
-        {part.designations.length > 0 ? (
-          <div>
-            <dt>Designation</dt>
-            <dd className="fig">{part.designations.join(', ')}</dd>
-          </div>
-        ) : null}
-        {part.evidence.map(each => (
-          <div key={`${each.kind} ${each.detail} ${each.createdAt}`}>
-            <dt>How we know</dt>
-            <dd>
-              <Evidence kind={each.kind} detail={each.detail} />
-            </dd>
-          </div>
-        ))}
-      </dl>
+      <div className={drawing ? 'drawn' : ''}>
+        {drawing && part.size ? <Drawing drawing={drawing} title={sizeWords(part.size)} /> : null}
+        <dl className="facts">
+          {attributes.map(([name, value]) => (
+            <div key={name}>
+              <dt>{name}</dt>
+              <dd>{attributeWords(name, value)}</dd>
+            </div>
+          ))}
+          {part.open.length > 0 ? (
+            <div>
+              <dt>Not stated</dt>
+              <dd>{part.open.join(', ')}</dd>
+            </div>
+          ) : null}
+          {part.designations.length > 0 ? (
+            <div>
+              <dt>Designation</dt>
+              <dd className="fig">{part.designations.join(', ')}</dd>
+            </div>
+          ) : null}
+          {part.evidence.map(each => (
+            <div key={`${each.kind} ${each.detail} ${each.createdAt}`}>
+              <dt>How we know</dt>
+              <dd>
+                <Evidence kind={each.kind} detail={each.detail} />
+              </dd>
+            </div>
+          ))}
+        </dl>
+      </div>
     </Section>
   );
 }

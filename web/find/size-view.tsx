@@ -71,7 +71,7 @@ function Ready({ answer, attrs }: { answer: SizeAnswer; attrs: Attrs }) {
 
 function TheSize({ answer, attrs }: { answer: SizeAnswer; attrs: Attrs }) {
   const { category, dims, implied } = answer;
-  const drawing = drawingOf(category, dims, implied, attrs);
+  const drawing = drawingOf({ category, dims, implied, attrs });
   const measures = categories.get(category)?.dims ?? [];
   return (
     <section className="section the">

@@ -1,4 +1,4 @@
-import { useQuery } from '@tanstack/react-query';
+import { keepPreviousData, useQuery } from '@tanstack/react-query';
 import { Link, useSearchParams } from 'wouter';
 import type { OrderAnswer } from '../../api/answers/index.ts';
 import { api } from '../api.ts';
@@ -71,6 +71,8 @@ function TheOrder({ chosen }: { chosen: string[] }) {
     queryKey: ['order', bench?.id, chosen.join(',')],
     queryFn: () => api.order(chosen),
     enabled: chosen.length > 0,
+    // The sheet stays while the next sum comes.
+    placeholderData: keepPreviousData,
   });
   if (chosen.length === 0)
     return (
