@@ -1,10 +1,13 @@
 import { type CsvError, parse } from 'csv-parse/sync';
 import { clean } from './clean.ts';
+import { hiddenCharacters, lineTooLong, unclosedQuote } from './faults.ts';
 import type { Grid, GridLine } from './grid.ts';
 import { Unreadable } from './unreadable.ts';
 
 /** The longest record, in characters: no part's line comes near it, and an unclosed quote ends at it. */
 const longestRecord = 65_536;
+/** How much of a row that is lost is shown, in characters. */
+const shownOfLost = 200;
 /** Unclosed quotes after which a file is given up. */
 const mostMended = 50;
 
@@ -30,11 +33,7 @@ export function readCsv(text: string, separator: string, mostRows: number): Grid
     start += reach.bytes;
     const end = bytes.indexOf(10, start);
     row = reach.row + 1;
-    unclosed(
-      grid,
-      row,
-      bytes.subarray(start, end < 0 ? bytes.length : end).toString('utf8', 0, longestRecord),
-    );
+    lose(grid, row, bytes.subarray(start, end < 0 ? bytes.length : end).toString('utf8', 0, longestRecord));
     if (end < 0) return grid;
     start = end + 1;
   }
@@ -86,25 +85,14 @@ function addLine(grid: Grid, row: number, printed: string[]): void {
   if (!cells.some(cell => cell.trim())) return;
   const line: GridLine = { page: 1, place: `row ${row}`, cells };
   if (broken) line.broken = true;
-  if (hidden) hiddenFault(grid, line);
+  if (hidden) grid.faults.push(hiddenCharacters(line));
   grid.lines.push(line);
-}
-
-/** Says that a line held characters that draw nothing, which have been left out. */
-export function hiddenFault(grid: Grid, line: GridLine): void {
-  grid.faults.push({
-    page: line.page,
-    place: line.place,
-    code: 'hidden-characters',
-    message: 'Control characters or marks of writing direction stood in this line; they are left out.',
-    remedy: 'Compare the line with the sheet, its part number above all.',
-  });
 }
 
 /** A field that swallowed the lines after it, up to a stray quote further down: those lines are read again, unquoted. */
 function splitUnclosed(grid: Grid, reach: { row: number }, raw: string, separator: string): void {
   const [first, ...rest] = raw.split(/\r?\n/);
-  unclosed(grid, reach.row, first!);
+  lose(grid, reach.row, first!);
   for (const text of rest) {
     if (!text.trim()) continue;
     reach.row += 1;
@@ -112,15 +100,11 @@ function splitUnclosed(grid: Grid, reach: { row: number }, raw: string, separato
   }
 }
 
-function unclosed(grid: Grid, row: number, text: string): void {
-  const place = `row ${row}`;
-  grid.lines.push({ page: 1, place, cells: [clean(text).text.slice(0, 500)], faulted: 'unclosed-quote' });
-  grid.faults.push({
-    page: 1,
-    place,
-    code: 'unclosed-quote',
-    message:
-      'A quotation mark is opened here and never closed, so the cells of this row cannot be told apart.',
-    remedy: 'Close the quotation mark, or double it where an inch mark is meant, and send the file again.',
-  });
+/** A row without an end: a quotation mark is open, or there is no end of line for longer than any row is. */
+function lose(grid: Grid, row: number, text: string): void {
+  const line: GridLine = { page: 1, place: `row ${row}`, cells: [clean(text).text.slice(0, shownOfLost)] };
+  const fault = text.includes('"') ? unclosedQuote(line) : lineTooLong(line, longestRecord);
+  line.faulted = fault.code;
+  grid.lines.push(line);
+  grid.faults.push(fault);
 }

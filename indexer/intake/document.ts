@@ -1,6 +1,7 @@
 import type { LineContext, Reading } from '../reading/reading.ts';
 import { readCsv } from './csv.ts';
 import { decode } from './decode.ts';
+import type { Entry } from './entry.ts';
 import type { Grid } from './grid.ts';
 import { mustBeText } from './kind.ts';
 import { findLanguage } from './language.ts';
@@ -8,7 +9,6 @@ import { readPaste } from './paste.ts';
 import { readTable } from './read-table.ts';
 import { relate } from './relate.ts';
 import { isFactOfPart } from './remark-words.ts';
-import type { Entry } from './row-builder.ts';
 import type { DocumentRows, Row } from './rows.ts';
 import { findSeparator } from './separator.ts';
 import { findUnit } from './unit.ts';

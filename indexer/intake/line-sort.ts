@@ -60,6 +60,6 @@ export function joinWrapped(before: string, text: string): string {
 export function numberOrWords(cell: string): { number: string; words: string } {
   const text = cell.trim();
   if (/^[-–—.*]+$/.test(text)) return { number: '', words: '' };
-  if (/\d/.test(narrow(text)) || /^[A-Z]{4,}$/.test(text)) return { number: text, words: '' };
+  if (/[\d�]/.test(narrow(text)) || /^[A-Z]{4,}$/.test(text)) return { number: text, words: '' };
   return { number: '', words: text };
 }

@@ -1,7 +1,7 @@
 import { clean } from './clean.ts';
 import { type Heading, paperHeader } from './column-order.ts';
-import { hiddenFault } from './csv.ts';
 import { cutSection, type PrintedLine, usualShapes } from './cut-section.ts';
+import { hiddenCharacters, lineTooLong } from './faults.ts';
 import type { Grid } from './grid.ts';
 import { Unreadable } from './unreadable.ts';
 
@@ -46,11 +46,13 @@ function printedLines(text: string, grid: Grid, mostRows: number): PrintedLine[]
       const line: PrintedLine = { page, place: `line ${number}`, cells: [], text: '' };
       const { text: seen, hidden, broken } = clean(part.length > longestLine ? part.slice(0, 200) : part);
       line.cells = [seen.trim()];
-      if (part.length > longestLine) tooLong(grid, line, part.length);
-      else line.text = seen;
+      if (part.length > longestLine) {
+        line.faulted = 'line-too-long';
+        grid.faults.push(lineTooLong(line, longestLine));
+      } else line.text = seen;
       if (!seen.trim()) continue;
       if (broken) line.broken = true;
-      if (hidden) hiddenFault(grid, line);
+      if (hidden) grid.faults.push(hiddenCharacters(line));
       printed.push(line);
       if (printed.length > mostRows)
         throw new Unreadable('too-large', {
@@ -62,15 +64,4 @@ function printedLines(text: string, grid: Grid, mostRows: number): PrintedLine[]
   }
   grid.pages = page;
   return printed;
-}
-
-function tooLong(grid: Grid, line: PrintedLine, length: number): void {
-  line.faulted = 'line-too-long';
-  grid.faults.push({
-    page: line.page,
-    place: line.place,
-    code: 'line-too-long',
-    message: `This line has ${length} characters; no line of a parts list is longer than ${longestLine}.`,
-    remedy: 'Paste the list again with one part on each line.',
-  });
 }

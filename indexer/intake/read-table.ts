@@ -1,7 +1,8 @@
 import { type Column, findLayout, headerOf, type Layout } from './columns.ts';
+import type { Entry } from './entry.ts';
 import { filled, type Grid, type GridLine } from './grid.ts';
 import { isRule } from './line-sort.ts';
-import { type Entry, RowBuilder } from './row-builder.ts';
+import { RowBuilder } from './row-builder.ts';
 
 /** Rows in printed order, each with its cells under their meaning and what it stood under. */
 export function readTable(grid: Grid): Entry[] {

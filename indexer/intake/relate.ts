@@ -1,4 +1,7 @@
+import { drawnAssemblies, setParents } from './assemblies.ts';
 import { partNumberLike, shapeOf } from './cell-kinds.ts';
+import { type Entry, subjectOf } from './entry.ts';
+import { mirrors } from './mirrors.ts';
 import { refsBetween } from './reference.ts';
 import {
   ambiguousLetters,
@@ -15,9 +18,7 @@ import {
   supersededJapanese,
   supersededPattern,
 } from './remark-words.ts';
-import type { Entry } from './row-builder.ts';
-import type { Relation, Row } from './rows.ts';
-import { sideOf } from './sides.ts';
+import type { Relation } from './rows.ts';
 
 /** What the list says about how its rows hang together, in printed order; sets `parent` and adds doubts on the way. */
 export function relate(entries: readonly Entry[]): Relation[] {
@@ -38,16 +39,13 @@ interface List {
   shapes: ReadonlySet<string>;
 }
 
-/** The row a relation speaks of: its reference, and its own number where it has one. */
-const self = (row: Row) => ({ ref: row.ref, ...(row.partNumber && { of: row.partNumber }) });
-
 function relationsOf(entry: Entry, list: List): Relation[] {
   const { row } = entry;
   const words = [row.description, row.remarks].filter(Boolean).join('; ');
   const segments = row.remarks.split(/\s*[;,/|]\s*/);
   const relations: Relation[] = [];
   const add = (kind: Relation['kind'], more: Partial<Relation> = {}) =>
-    relations.push({ kind, ...self(row), ...more });
+    relations.push({ kind, ...subjectOf(row), ...more });
 
   const included = includedRefs(entry, words, list.refs);
   if (included.length > 0) add('includes', { refs: included });
@@ -153,69 +151,4 @@ export function serialRange(remark: string): { from?: string; to?: string } | nu
 /** The next serial number up or down; leading letters and zeros are kept. */
 function stepped(serial: string, by: number): string {
   return serial.replace(/\d+$/, digits => String(Number(digits) + by).padStart(digits.length, '0'));
-}
-
-/** Assemblies that indents or references with a point or colon (12:3) draw. */
-function drawnAssemblies(taken: readonly Entry[], stated: readonly Relation[]): Relation[] {
-  const children = new Map<Entry, string[]>();
-  const spoken = new Set(stated.filter(({ kind }) => kind === 'includes').map(({ ref }) => ref));
-  const byRef = new Map(taken.map(entry => [entry.row.ref, entry]));
-  const indented = taken.some(({ depth }) => depth !== null);
-  const open: { depth: number; entry: Entry }[] = [];
-  for (const entry of taken) {
-    const depth = entry.depth ?? 0;
-    while (open.length > 0 && open.at(-1)!.depth >= depth) open.pop();
-    const base = /^(\d+)[.:]\d+$/.exec(entry.row.ref)?.[1];
-    const parent = base !== undefined ? byRef.get(base) : indented ? open.at(-1)?.entry : undefined;
-    if (indented) open.push({ depth, entry });
-    if (!parent?.row.ref || parent === entry) continue;
-    entry.row.parent = parent.row.ref;
-    if (entry.row.ref) children.set(parent, [...(children.get(parent) ?? []), entry.row.ref]);
-  }
-  return [...children]
-    .filter(([parent]) => !spoken.has(parent.row.ref))
-    .map(([parent, refs]) => ({ kind: 'includes', ...self(parent.row), refs: [...new Set(refs)] }));
-}
-
-/** Each row's nearest assembly: of those that include it, the one with the fewest parts. */
-function setParents(taken: readonly Entry[], relations: readonly Relation[]): void {
-  const nearest = new Map<string, { ref: string; size: number }>();
-  for (const { kind, ref, refs } of relations) {
-    if (kind !== 'includes' || !ref) continue;
-    for (const child of refs!)
-      if (refs!.length < (nearest.get(child)?.size ?? Number.POSITIVE_INFINITY))
-        nearest.set(child, { ref, size: refs!.length });
-  }
-  for (const { row } of taken) row.parent ??= nearest.get(row.ref)?.ref ?? null;
-}
-
-/** Left and right of one part: descriptions alike but for the side, or part numbers alike but for a last L and R. */
-function mirrors(taken: readonly Entry[]): Relation[] {
-  const groups = new Map<string, { left: Row[]; right: Row[] }>();
-  const file = (key: string, side: 'left' | 'right', row: Row) => {
-    const group = groups.get(key) ?? { left: [], right: [] };
-    group[side].push(row);
-    groups.set(key, group);
-  };
-  for (const { row } of taken) {
-    const sided = sideOf(row.description);
-    const lettered = /^(.*\d[ -]?)([LR])$/i.exec(row.partNumber);
-    if (sided) file(sided.rest, sided.side, row);
-    else if (lettered)
-      file(
-        `${lettered[1]} ${row.description}`.toLowerCase(),
-        /l/i.test(lettered[2]!) ? 'left' : 'right',
-        row,
-      );
-  }
-  return [...groups.values()].flatMap(({ left, right }) =>
-    left.length === right.length
-      ? left.map<Relation>((row, nth) => ({
-          kind: 'left-right',
-          ...self(row),
-          refs: [right[nth]!.ref],
-          ...(right[nth]!.partNumber && { partNumber: right[nth]!.partNumber }),
-        }))
-      : [],
-  );
 }

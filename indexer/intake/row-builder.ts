@@ -1,5 +1,9 @@
+import { type Cells, cellsOf, indentOf, textOf } from './cells.ts';
 import type { Column, Layout } from './columns.ts';
+import { addVariant, type Entry, entry, setQuantity } from './entry.ts';
+import { brokenCharacters, moreCells } from './faults.ts';
 import { filled, type GridLine } from './grid.ts';
+import { type Habits, habitsOf } from './habits.ts';
 import {
   continues,
   isFooter,
@@ -11,40 +15,9 @@ import {
   joinWrapped,
   numberOrWords,
 } from './line-sort.ts';
-import { readQuantity } from './quantity.ts';
 import { readReference } from './reference.ts';
 import { attachingWords } from './remark-words.ts';
-import type { Fault, Row } from './rows.ts';
-
-/** A row before it is read: what stands in it, and what is known of it from around it. */
-export interface Entry {
-  row: Row;
-  /** The heading above it, or the names of its columns. */
-  context: string;
-  /** Cells of a size or material column: facts of the part, to be read with its description. */
-  facts: string[];
-  /** Steps of indent, by points, blanks or a level column; null where the list shows none. */
-  depth: number | null;
-  asRequired: boolean;
-  referenceOnly: boolean;
-  /** Things a person should know of how it was taken in. */
-  doubts: string[];
-  /** The reference of the part that this one fastens, '' where that has none; null for a part of its own. */
-  attachingTo: string | null;
-}
-
-interface Cells {
-  ref: string;
-  partNumber: string;
-  description: string;
-  qty: string;
-  remarks: string;
-  price: string;
-  unit: string;
-  facts: string[];
-  level: string;
-  models: { model: string; text: string }[];
-}
+import type { Fault } from './rows.ts';
 
 /** Sorts the lines of tables into rows taken, skipped and faulted; keeps what one line means for the next. */
 export class RowBuilder {
@@ -125,13 +98,7 @@ export class RowBuilder {
   }
 
   private tooManyCells(line: GridLine, width: number): void {
-    this.faults.push({
-      page: line.page,
-      place: line.place,
-      code: 'more-cells-than-columns',
-      message: `This row has ${line.cells.length} cells, the table has ${width} columns, so what belongs where is unknown.`,
-      remedy: 'Put a cell that holds a separator into quotation marks, and send the file again.',
-    });
+    this.faults.push(moreCells(line, width));
     this.entries.push(
       entry(line, {
         description: filled(line).join('  '),
@@ -192,13 +159,7 @@ export class RowBuilder {
 
   /** A character that can't be read spoils a number; in words a person can still guess, and is asked to. */
   private broken(taken: Entry, line: GridLine): void {
-    this.faults.push({
-      page: line.page,
-      place: line.place,
-      code: 'broken-characters',
-      message: 'Some characters of this row could not be read; they are shown as �.',
-      remedy: 'Save the file again as UTF-8, or correct the row by hand.',
-    });
+    this.faults.push(brokenCharacters(line));
     if (taken.row.partNumber.includes('�') || taken.row.ref.includes('�'))
       Object.assign(taken.row, { outcome: 'faulted', reason: 'broken-characters' });
     else taken.doubts.push('some characters could not be read');
@@ -221,114 +182,3 @@ function reasonToSkip(cells: Cells, text: string, habits: Habits): string | null
 /** Capitals after small letters are a heading's. */
 const isShout = (text: string, before: string): boolean =>
   !/\p{Ll}/u.test(text) && /\p{Ll}{2}/u.test(before) && /\p{Lu}{4}/u.test(text);
-
-function entry(line: GridLine, part: Partial<Row>): Entry {
-  return {
-    row: {
-      page: line.page,
-      ref: '',
-      partNumber: '',
-      description: '',
-      qty: null,
-      qtyText: '',
-      remarks: '',
-      place: line.place,
-      parent: null,
-      variants: [],
-      outcome: 'taken',
-      ...part,
-    },
-    context: '',
-    facts: [],
-    depth: null,
-    asRequired: false,
-    referenceOnly: false,
-    doubts: [],
-    attachingTo: null,
-  };
-}
-
-function cellsOf(line: GridLine, group: readonly Column[]): Cells {
-  const cells: Cells = {
-    ref: '',
-    partNumber: '',
-    description: '',
-    qty: '',
-    remarks: '',
-    price: '',
-    unit: '',
-    facts: [],
-    level: '',
-    models: [],
-  };
-  const more: string[] = [];
-  for (const { at, role, model } of group) {
-    const printed = line.cells[at] ?? '';
-    const text = printed.replace(/\s+/g, ' ').trim();
-    if (role === 'model') cells.models.push({ model: model!, text });
-    if (!text || role === 'model') continue;
-    if (role === 'size' || role === 'material') cells.facts.push(text);
-    else if (role === 'other') more.push(text);
-    else if (role === 'description') cells.description = printed.trimEnd().replace(/(?<=\S)\s+/g, ' ');
-    else cells[role] = text;
-  }
-  cells.remarks = [cells.remarks, ...cells.facts, ...more].filter(Boolean).join('; ');
-  return cells;
-}
-
-const textOf = (cells: Cells): string =>
-  [
-    cells.ref,
-    cells.partNumber,
-    cells.description,
-    cells.qty,
-    cells.remarks,
-    cells.price,
-    ...cells.models.map(m => m.text),
-  ]
-    .filter(Boolean)
-    .join('  ');
-
-function setQuantity(taken: Entry, text: string): void {
-  const { qty, asRequired, referenceOnly, understood } = readQuantity(text);
-  taken.row.qty = qty;
-  taken.row.qtyText = text;
-  taken.asRequired ||= asRequired;
-  taken.referenceOnly ||= referenceOnly;
-  if (!understood) taken.doubts.push(`the quantity "${text}" could not be read`);
-}
-
-/** A model's cell: a number, nothing, or a mark that the part is fitted, which then counts the row's quantity or one. */
-function addVariant(taken: Entry, model: string, text: string): void {
-  const { qty } = readQuantity(text);
-  const fitted = /^[x×•●○✓✔+]$/i.test(text) ? (taken.row.qty ?? 1) : 0;
-  taken.row.variants.push({ model, qty: qty ?? fitted });
-}
-
-/** Points, bullets or blanks before a description are its depth in the assembly. */
-function indentOf(description: string): { text: string; depth: number | null } {
-  const points = /^\s*((?:[.·•…>]\s*)+)(?=[\p{L}\d(])/u.exec(description);
-  if (points) {
-    const depth = points[1]!.replaceAll('…', '...').replace(/\s/g, '').length;
-    return { text: description.slice(points[0].length).trim(), depth };
-  }
-  const blanks = /^ */.exec(description)![0].length;
-  return { text: description.trim(), depth: blanks >= 2 ? Math.floor(blanks / 2) : null };
-}
-
-/** What most lines of a table have, against which a line that lacks it stands out. */
-interface Habits {
-  numbered: boolean;
-  counted: boolean;
-}
-
-function habitsOf(lines: readonly GridLine[], layout: Layout): Habits {
-  const group = layout[0]!;
-  const rows = lines.filter(line => !line.faulted).map(line => ({ line, cells: cellsOf(line, group) }));
-  const full = rows.filter(({ cells }) => cells.ref || cells.partNumber || cells.qty);
-  const counted = full.filter(({ cells }) => cells.qty).length;
-  return {
-    numbered: full.length >= rows.length * 0.4 && full.length > 0,
-    counted: counted > full.length * 0.7,
-  };
-}
