@@ -17,7 +17,11 @@ const escapeField = (field: string) => field.replace(/[\\\n\r\t]/g, character =>
 export const storableText = (text: string) => text.replace(/[\0\p{Surrogate}]/gu, '\uFFFD');
 
 /** JSON that PostgreSQL can keep as jsonb: the same, within every string and key. */
-export const storableJson = (value: unknown) => JSON.stringify(value, cleanJson);
+export function storableJson(value: unknown): string {
+  const json = JSON.stringify(value);
+  // JSON writes both as escapes. Hardly any text has one, and looking through it is far quicker than cleaning it.
+  return /\\u(0000|d[89a-f])/i.test(json) ? JSON.stringify(value, cleanJson) : json;
+}
 
 function cleanJson(_key: string, value: unknown): unknown {
   if (typeof value === 'string') return storableText(value);

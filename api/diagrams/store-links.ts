@@ -2,7 +2,7 @@ import { sql } from 'drizzle-orm';
 import { foldNumber } from '../../indexer/index.ts';
 import { storableJson } from '../db/copy-text.ts';
 import type { Tx } from '../db/store.ts';
-import type { Links } from './keyed-rows.ts';
+import type { Links } from './link-rows.ts';
 
 /** Stores how a document's lines hang together: assemblies, supersessions, and what else it says of a line. */
 export async function storeLinks(tx: Tx, diagram: string, links: Links): Promise<void> {

@@ -7,7 +7,8 @@ import { proposeDuties } from '../duty/propose-duties.ts';
 import { dropUnreferredParts } from '../parts/drop-unreferred.ts';
 import { settleParts } from '../parts/settle-parts.ts';
 import { type Corrected, type Effective, ofCorrection, ofReading } from './effective-reading.ts';
-import { type KeyedRow, keyRows, linkRows } from './keyed-rows.ts';
+import { type KeyedRow, keyRows } from './keyed-rows.ts';
+import { linkRows } from './link-rows.ts';
 import { type Line, storeLines } from './store-lines.ts';
 import { storeLinks } from './store-links.ts';
 

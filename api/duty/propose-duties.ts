@@ -2,7 +2,8 @@ import { sql } from 'drizzle-orm';
 import { proposeDuty } from '../../indexer/index.ts';
 import { storableJson } from '../db/copy-text.ts';
 import type { Tx } from '../db/store.ts';
-import type { KeyedRow, Links } from '../diagrams/keyed-rows.ts';
+import type { KeyedRow } from '../diagrams/keyed-rows.ts';
+import type { Links } from '../diagrams/link-rows.ts';
 
 interface Subject {
   /** The diagram. */

@@ -75,6 +75,9 @@ function statedItem(name: string) {
   return { name, size, open: size === null ? [] : openOf(category as CategoryName, dims, implied, attrs) };
 }
 
+/** How many lines that serial numbers tell apart one reference has at most; more is no list of alternatives. */
+const mostAlternatives = 20;
+
 /** Every line of these lists, with assembly, facts and duty. */
 async function poolLines(tx: Tx, lists: string[]): Promise<Map<string, PoolLine>> {
   if (lists.length === 0) return new Map();
@@ -95,15 +98,19 @@ async function poolLines(tx: Tx, lists: string[]): Promise<Map<string, PoolLine>
     where row.diagram in ${lists} and row.outcome = 'taken'
     order by row.position`);
   const duties = await lineDuties(tx, sql`row.diagram in ${lists}`);
-  const byRef = new Map<string, string[]>();
+  const bySerial = new Map<string, string[]>();
+  const place = (row: { list: string; ref: string }) => `${row.list} ${row.ref}`;
   for (const row of rows) {
-    const ref = `${row.list} ${row.ref}`;
-    byRef.set(ref, [...(byRef.get(ref) ?? []), row.id]);
+    if (row.ref === '' || !row.facts.some(fact => fact.kind === 'serial')) continue;
+    const group = bySerial.get(place(row));
+    if (!group) bySerial.set(place(row), [row.id]);
+    else if (group.length < mostAlternatives) group.push(row.id);
   }
   return new Map(
     rows.map(({ list, ...row }) => {
-      const sameRef = row.ref === '' ? [] : byRef.get(`${list} ${row.ref}`)!.filter(id => id !== row.id);
-      return [row.id, { ...row, sameRef, critical: duties.get(row.id)?.critical ?? false }];
+      const alternatives = bySerial.get(place({ list, ref: row.ref })) ?? [];
+      const critical = duties.get(row.id)?.critical ?? false;
+      return [row.id, { ...row, sameRef: alternatives.filter(id => id !== row.id), critical }];
     }),
   );
 }

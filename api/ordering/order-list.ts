@@ -25,7 +25,7 @@ export interface PoolLine {
   part: string | null;
   parent: string | null;
   facts: LineFact[];
-  /** The other lines under the same reference number of the same list. */
+  /** The other lines under the same reference number of the same list that a serial number decides between. */
   sameRef: string[];
   /** Only the maker's own part will do here. */
   critical: boolean;

@@ -1,5 +1,5 @@
 import { sql } from 'drizzle-orm';
-import { type CategoryName, categories, designationsOf, parseSize } from '../../indexer/index.ts';
+import { categories, designationsOf, parseSize } from '../../indexer/index.ts';
 import type { Tx } from '../db/store.ts';
 
 /**
@@ -9,7 +9,7 @@ import type { Tx } from '../db/store.ts';
  * should look.
  */
 export async function settleParts(tx: Tx): Promise<void> {
-  await settleSizes(tx);
+  await planForMany(tx, () => updateParts(tx));
   await tx.execute(sql`
     insert into item (workshop, name, category, size)
     select distinct on (part.item) this_workshop(), part.item, part.category, part.size
@@ -17,26 +17,55 @@ export async function settleParts(tx: Tx): Promise<void> {
     where part.item is not null
     order by part.item
     on conflict (workshop, name) do nothing`);
-  await settleWords(tx);
+  await tx.execute(sql`
+    insert into word (workshop, word)
+    select distinct this_workshop(), word
+    from touched
+    join part on part.id = touched.id,
+    regexp_split_to_table(part.find_text, ' ') as word
+    where length(word) between 1 and 64
+    order by word
+    on conflict do nothing`);
   await tx.execute(sql`
     insert into outbox (workshop, kind, subject)
     select this_workshop(), 'part', id from touched order by id
     on conflict (workshop, kind, subject) do update set id = excluded.id, at = excluded.at`);
 }
 
+/** From how many parts on reading through tables is quicker than looking each part up. */
+const many = 1000;
+
+/**
+ * Runs `work` without nested loops where many parts are touched. The rows of a large list are too new for the planner's
+ * statistics: it takes them for a handful, and would compare each with each, in minutes instead of a second.
+ */
+async function planForMany(tx: Tx, work: () => Promise<void>): Promise<void> {
+  const [touched] = await tx.execute<{ count: number }>(sql`select count(*)::int as count from touched`);
+  if (touched!.count < many) return work();
+  await tx.execute(sql`set local enable_nestloop = off`);
+  await work();
+  await tx.execute(sql`set local enable_nestloop = on`);
+}
+
 /** Attributes that make another article, of whichever category. */
 const itemAttrs = [...new Set([...categories.values()].flatMap(category => category.itemAttrs))];
 
-async function settleSizes(tx: Tx): Promise<void> {
+/**
+ * The best evidence of each part, whether the rest agrees with it, and everything that finding looks through, as words
+ * of letters and digits alone. In one statement, for each writes the part and all its indexes anew.
+ */
+async function updateParts(tx: Tx): Promise<void> {
   await tx.execute(sql`
     with said as (
-      select evidence.*, touched.id as touched, coalesce(reading.review, false) as doubted,
-             coalesce(row.description, evidence.detail) as name,
+      select evidence.*, coalesce(reading.review, false) as doubted,
+             coalesce(row.description, evidence.detail) as name, model.name as model,
              bool_or(evidence.kind = 'corrected') over (partition by evidence.part) as person_spoke
       from touched
       join evidence on evidence.part = touched.id
       left join row on row.diagram = evidence.diagram and row.key = evidence.row_key
       left join reading on reading.row = row.id
+      left join diagram on diagram.id = evidence.diagram
+      left join model on model.id = diagram.model
     ),
     counted as (select * from said where kind = 'corrected' or not person_spoke),
     best as (
@@ -55,65 +84,37 @@ async function settleSizes(tx: Tx): Promise<void> {
         group by counted.part, attr.key
       ) as attrs
       group by part
-    )
+    ),
+    told as (
+      select part, string_agg(distinct detail, ' ') as words, string_agg(distinct model, ' ') as models
+      from said group by part
+    ),
+    called as (select key as size, value as words from jsonb_each_text(${await designationsHere(tx)}::jsonb))
     update part
     set name = best.name, category = best.category, size = best.size, item = best.item, dims = best.dims,
         attrs = best.attrs, certainty = best.certainty,
-        review = sizes.differ or coalesce(stated.differ, false) or (best.doubted and not best.person_spoke)
+        review = sizes.differ or coalesce(stated.differ, false) or (best.doubted and not best.person_spoke),
+        find_text = left(trim(regexp_replace(lower(concat_ws(' ', maker.name, own.number,
+          case when own.number is not null then own.number_key end, best.category, told.words, called.words, told.models)),
+          '[^[:alnum:]]+', ' ', 'g')), 20000)
     from best
+    join part as own on own.id = best.part
+    join maker on maker.id = own.maker
     join sizes on sizes.part = best.part
+    join told on told.part = best.part
     left join stated on stated.part = best.part
+    left join called on called.size = best.size
     where part.id = best.part`);
 }
 
-/** Everything that finding looks through, as words of letters and digits alone, and those words in the list of known ones. */
-async function settleWords(tx: Tx): Promise<void> {
-  await tx.execute(sql`
-    with told as (
-      select evidence.part, string_agg(distinct evidence.detail, ' ') as words
-      from evidence join touched on touched.id = evidence.part
-      group by evidence.part
-    ),
-    used as (
-      select row.part, string_agg(distinct model.name, ' ') as models
-      from row
-      join touched on touched.id = row.part
-      join diagram on diagram.id = row.diagram
-      join model on model.id = diagram.model
-      group by row.part
-    ),
-    named as (
-      select size, words from jsonb_each_text(${await sizeWords(tx)}::jsonb) as known(size, words)
-    )
-    update part
-    set find_text = left(trim(regexp_replace(lower(concat_ws(' ', maker.name, part.number,
-      case when part.number is not null then part.number_key end, part.category, told.words, named.words, used.models)),
-      '[^[:alnum:]]+', ' ', 'g')), 20000)
-    from touched
-    left join told on told.part = touched.id
-    left join used on used.part = touched.id,
-    maker, part as own
-    left join named on named.size = own.size
-    where part.id = touched.id and own.id = touched.id and maker.id = part.maker`);
-  await tx.execute(sql`
-    insert into word (workshop, word)
-    select distinct this_workshop(), word
-    from touched
-    join part on part.id = touched.id,
-    regexp_split_to_table(part.find_text, ' ') as word
-    where length(word) between 1 and 64
-    order by word
-    on conflict do nothing`);
-}
-
-/** Every designation of the sizes that are touched, by size, as JSON: `MR115` for bearing 5x11x4. */
-async function sizeWords(tx: Tx): Promise<string> {
-  const rows = await tx.execute<{ size: string; category: CategoryName }>(sql`
-    select distinct part.size, part.category from part join touched on touched.id = part.id
-    where part.size is not null`);
-  const words = rows.map(({ size, category }) => {
+/** The designations of every size that is told of a touched part, by size, as JSON: `MR115` for bearing 5x11x4. */
+async function designationsHere(tx: Tx): Promise<string> {
+  const rows = await tx.execute<{ size: string }>(sql`
+    select distinct evidence.size from evidence join touched on touched.id = evidence.part
+    where evidence.size is not null`);
+  const words = rows.map(({ size }) => {
     const parsed = parseSize(size);
-    return [size, parsed ? designationsOf(category, parsed.dims).join(' ') : ''];
+    return [size, parsed ? designationsOf(parsed.category, parsed.dims).join(' ') : ''];
   });
   return JSON.stringify(Object.fromEntries(words));
 }
