@@ -1,5 +1,3 @@
-import { handWords } from './sides.ts';
-
 /**
  * What remarks say of how lines hang together, in seven languages; the words are common practice of printed lists.
  * Longer phrases stand before their beginnings.
@@ -234,12 +232,3 @@ export const referenceOnlyWords =
   /(?<![\p{L}])(?:ref(?:erence)?\.?\s+only|for\s+reference|nur\s+(?:zur\s+)?(?:referenz|information)|pour\s+(?:référence|mémoire)|solo\s+(?:riferimento|referencia)|ter\s+referentie)(?![\p{L}])|参考(?:品|図)?/iu;
 export const attachingWords =
   /attaching\s+(?:parts?|hardware)|mounting\s+(?:parts|hardware)|befestigungs(?:teile?|material)|pièces?\s+de\s+fixation|(?:pezzi|elementi|parti)\s+di\s+fissaggio|(?:piezas|elementos)\s+de\s+fijación|bevestigings(?:delen|materiaal|middelen)|取付(?:部品|け部品|用部品)/iu;
-
-/** Facts of the part itself: hand, size, standard, material, seals. Such a remark is read with the description. */
-const facts = [
-  /\d\s?[x×*]\s?[.\d]|(?<![\p{L}\d])M\d|[Øø⌀]\s?\d|\d\s?(?:mm|in\.|")(?![\p{L}])|\d\/\d+\s?(?:"|in\b)|\b(?:DIN|ISO|JIS|AS568)\b/iu,
-  /(?<![\p{L}])(?:stainless|s\.?s\.?t\.?|brass|bronze|copper|alumin(?:i)?um|titanium|nylon|p\.?o\.?m\.?|ptfe|nitrile|nbr|viton|fkm|silicone|felt|fibre|carbon|ceramic|leather|steel|rubber|edelstahl|rostfrei|messing|kupfer|titan|filz|leder|gummi|keramik|stahl|inox|laiton|cuivre|feutre|cuir|caoutchouc|acier|ottone|rame|feltro|cuoio|acciaio|gomma|latón|cobre|fieltro|cuero|acero|goma|messing|rvs|koper|vilt|leer|staal|rubber|A2|A4)(?![\p{L}])|ステンレス|真鍮|黄銅|樹脂|フェルト|ゴム/iu,
-  /(?<![\p{L}\d])(?:2?RS1?|2RSH?|ZZ|2Z|shielded|sealed|open\s+type|abgedichtet|étanche|schermato|afgedicht)(?![\p{L}])/iu,
-];
-export const isFactOfPart = (remark: string): boolean =>
-  remark.search(handWords) >= 0 || facts.some(pattern => pattern.test(remark));

@@ -15,6 +15,7 @@ import {
   joinWrapped,
   numberOrWords,
 } from './line-sort.ts';
+import { hasSize } from './part-facts.ts';
 import { readReference } from './reference.ts';
 import { attachingWords } from './remark-words.ts';
 import type { Fault } from './rows.ts';
@@ -175,7 +176,8 @@ function reasonToSkip(cells: Cells, text: string, habits: Habits): string | null
   if (referred && !numbered && isUnused(cells.description) && (cells.description || isUnused(cells.remarks)))
     return 'empty';
   const alone = text === cells.description.trim() || (text === cells.ref && !referred);
-  if (alone && (habits.numbered || !/\p{L}/u.test(text))) return isNote(text) ? 'note' : 'heading';
+  if (alone && !hasSize(text) && (habits.numbered || !/\p{L}/u.test(text)))
+    return isNote(text) ? 'note' : 'heading';
   return null;
 }
 

@@ -387,6 +387,20 @@ number;Description;Qty;;EUR
     ],
   },
   {
+    title: 'words alone: a size makes a part of them, none in a list that counts makes a heading',
+    text: `Fasteners
+2x Screw M3x8
+4x Nut M3
+Ball bearing 5x11x4`,
+    rows: [' |  | Screw M3x8 | 2 |', ' |  | Nut M3 | 4 |', ' |  | Ball bearing 5x11x4 | - |'],
+    skipped: ['heading'],
+  },
+  {
+    title: 'one column of names',
+    text: 'Frame\r\nSpool\r\nWasher 3.2x7x0.5\r\n',
+    rows: [' |  | Frame | - |', ' |  | Spool | - |', ' |  | Washer 3.2x7x0.5 | - |'],
+  },
+  {
     title: 'a reference without a part, a part without anything but words, a size and a material column',
     text: `Pos;Bestell-Nr.;Benennung;Abmessung;Werkstoff;Anz.
 1;55-01;Scheibe;5,3x10x1;Messing;2

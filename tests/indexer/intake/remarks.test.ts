@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { readRows } from '../../../indexer/intake/document.ts';
+import { isFactOfPart } from '../../../indexer/intake/part-facts.ts';
 import { serialRange } from '../../../indexer/intake/relate.ts';
-import { isFactOfPart } from '../../../indexer/intake/remark-words.ts';
 import { sideOf } from '../../../indexer/intake/sides.ts';
 import { unread } from './unread.ts';
 
