@@ -12,6 +12,7 @@ import { documentRoutes } from './routes/documents.ts';
 import { findingRoutes } from './routes/finding.ts';
 import { healthRoutes } from './routes/health.ts';
 import { jobRoutes } from './routes/jobs.ts';
+import { keepingRoutes } from './routes/keeping.ts';
 import { modelRoutes } from './routes/models.ts';
 import { orderRoutes } from './routes/order.ts';
 import { partRoutes } from './routes/parts.ts';
@@ -26,7 +27,10 @@ const benchless = ['/api/health', '/api/benches', '/api/benches/*', '/api/read',
 export function createApp(service: Service) {
   const app = router();
   app.onError(problemsOf(service));
-  app.use(identify, safeHeaders, onlyOurs(service.ports), boundedBody);
+  app.use(identify, safeHeaders, onlyOurs(service.ports));
+  // A backup is as large as it is, and of every bench.
+  if (service.keeping) app.route('/', keepingRoutes(service, service.keeping));
+  app.use(boundedBody);
   app.use('/api/*', except(benchless, ofBench(service)));
   const routes = app
     .route('/', healthRoutes(service))

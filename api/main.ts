@@ -76,6 +76,7 @@ export async function serve(options: ServeOptions): Promise<Serving> {
     const ports = [...(options.alsoAt ?? [])];
     const worker = startWorker({ store, readDocument: readInChild, log });
     opened.push({ close: worker.stop });
+    const key = randomBytes(32).toString('base64url');
     const service: Service = {
       store,
       engine: postgresEngine,
@@ -84,6 +85,7 @@ export async function serve(options: ServeOptions): Promise<Serving> {
       log,
       ports,
       pageFolder: pageFolder(),
+      keeping: cluster ? { key, folder: cluster.folder } : undefined,
     };
     const server = createAdaptorServer({ fetch: createApp(service).fetch }) as Server;
     const port = await listen(server, options.port);
@@ -94,7 +96,7 @@ export async function serve(options: ServeOptions): Promise<Serving> {
     await announceServing(options.folder, {
       pid: process.pid,
       address,
-      key: randomBytes(32).toString('base64url'),
+      key,
     });
     opened.push({ close: () => withdrawServing(options.folder) });
     const release = onSignals(() => void finish(0));

@@ -4,6 +4,7 @@ const statuses: Record<string, number> = {
   'not-json': 400,
   'workshop-missing': 400,
   'idempotency-key-missing': 400,
+  'key-wrong': 401,
   'host-not-ours': 403,
   'origin-not-ours': 403,
   'not-found': 404,

@@ -1,4 +1,5 @@
 import type { Store } from './db/store.ts';
+import type { Keeping } from './routes/keeping.ts';
 import type { Engine } from './search/engine.ts';
 import type { ReadDocument } from './work/read-waiting.ts';
 
@@ -16,4 +17,6 @@ export interface Service {
   ports: number[];
   /** The built page's folder; null serves the API alone. */
   pageFolder: string | null;
+  /** What backup and restore of the served folder need; absent where the database is a server's. */
+  keeping?: Keeping | undefined;
 }

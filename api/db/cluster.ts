@@ -1,6 +1,7 @@
 import { setTimeout as sleep } from 'node:timers/promises';
 import type { Refusal } from '../refusal.ts';
 import { isRoot } from './account.ts';
+import { backUpBeforeMigrating } from './backup/keep-backups.ts';
 import { type Binaries, prepareBinaries } from './binaries.ts';
 import { makeCluster } from './initdb.ts';
 import { type Lock, takeLock } from './lock.ts';
@@ -22,7 +23,8 @@ export interface Cluster {
   readonly data: string;
   readonly server: Server;
   readonly hasRoom: () => Promise<boolean>;
-  readonly beforeMigrating?: (server: Server, version: number) => Promise<void>;
+  /** Makes the backup that is kept before a migration. */
+  readonly beforeMigrating: (server: Server, version: number) => Promise<void>;
   isAway(): boolean;
   onChange(listener: (state: ClusterState) => void): void;
   /** Tells a second process on which port this one serves. */
@@ -51,7 +53,7 @@ export interface EmbeddedOptions {
  * folder, where it is of another major version, and where PostgreSQL cannot run here.
  */
 export async function openEmbedded(folder: string, options: EmbeddedOptions = {}): Promise<Cluster> {
-  const say = options.say ?? (line => console.error(line));
+  const say = sayer(options);
   const common = options.common ?? commonFolder;
   const place = await settlePlace(folder, say, common);
   const binaries = await prepareBinaries(place.account, isRoot() ? common : place.folder, options.binaries);
@@ -59,6 +61,8 @@ export async function openEmbedded(folder: string, options: EmbeddedOptions = {}
   await makeCluster(place, binaries, password);
   return hold(place, binaries, password, options);
 }
+
+const sayer = (options: EmbeddedOptions) => options.say ?? ((line: string) => console.error(line));
 
 async function hold(
   place: Place,
@@ -73,6 +77,7 @@ async function hold(
   let running: Postmaster;
   let lock: Lock | null = null;
   let recovering: Promise<void> = Promise.resolve();
+  const say = sayer(options);
 
   const change = (to: ClusterState) => {
     state = to;
@@ -104,7 +109,7 @@ async function hold(
         return change('here');
       } catch (error) {
         if ((error as Refusal).code === 'folder-in-use') return taken(error);
-        console.error(`The database is away: ${(error as Error).message}`);
+        say(`The database is away: ${(error as Error).message}`);
         await sleep(wait);
       }
     }
@@ -112,7 +117,7 @@ async function hold(
   const taken =
     options.onTaken ??
     ((refusal: unknown) => {
-      console.error((refusal as Error).message);
+      say((refusal as Error).message);
       process.exit(1);
     });
 
@@ -125,6 +130,10 @@ async function hold(
       return serverOf(running);
     },
     hasRoom: options.hasRoom ?? roomIn(place.data),
+    beforeMigrating: async (server, version) => {
+      const file = await backUpBeforeMigrating(place.folder, server, version);
+      say(`Before the data is brought to a newer schema, a backup was made: ${file}`);
+    },
     isAway: () => state === 'away',
     onChange: listener => void listeners.push(listener),
     async announce(newPort) {

@@ -1,8 +1,7 @@
-import { Readable } from 'node:stream';
-import { pipeline } from 'node:stream/promises';
 import { getTableColumns, getTableName, sql } from 'drizzle-orm';
 import type { PgColumn, PgTable } from 'drizzle-orm/pg-core';
 import type { TransactionSql } from 'postgres';
+import { copyFrom } from './copy-in.ts';
 import { copyLine, storableJson, storableText } from './copy-text.ts';
 import type { Tx } from './store.ts';
 
@@ -37,12 +36,12 @@ export async function copyInto<
   );
   // The driver's own transaction, which drizzle keeps below its session, is the one that speaks COPY.
   const client = (tx as unknown as { session: { client: TransactionSql } }).session.client;
-  const copy = await client
-    .unsafe(
-      `copy pg_temp."load_${getTableName(table)}" (${chosen.map(column => `"${column.name}"`).join(', ')}) from stdin`,
-    )
-    .writable();
-  await pipeline(Readable.from(inChunks(rows, columns, chosen)), copy);
+  const columnList = chosen.map(column => `"${column.name}"`).join(', ');
+  await copyFrom(
+    client,
+    `copy pg_temp."load_${getTableName(table)}" (${columnList}) from stdin`,
+    inChunks(rows, columns, chosen),
+  );
   const written = await tx.execute(
     sql`with written as (
       insert into ${table} (workshop, ${names})

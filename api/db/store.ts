@@ -80,7 +80,8 @@ export async function openStore(
   let paused: Promise<unknown> = Promise.resolve();
 
   async function asApp<T>(workshop: string, work: (tx: Tx) => Promise<T>): Promise<T> {
-    await paused;
+    // Another pause may begin while one is waited for.
+    for (let seen: unknown; seen !== paused; await seen) seen = paused;
     const used = open;
     if (!used || cluster?.isAway()) throw databaseAway();
     const readOnly = !(await hasRoom());

@@ -89,7 +89,7 @@ async function dropDatabases(server: Server, run: string): Promise<void> {
   await asOwner(server, async sql => {
     const names = await sql<{ name: string }[]>`
       select datname as name from pg_database where starts_with(datname, ${run})`;
-    for (const { name } of names) await sql`drop database ${sql(name)} with (force)`;
+    for (const { name } of names) await sql`drop database ${sql(name)}`;
   });
 }
 
@@ -119,7 +119,7 @@ export async function createTestStore(options: StoreOptions = {}): Promise<TestS
     url: addressOf(server),
     async close() {
       await close();
-      await asOwner(server, sql => sql`drop database if exists ${sql(server.database)} with (force)`);
+      await asOwner(server, sql => sql`drop database if exists ${sql(server.database)}`);
     },
   });
 }

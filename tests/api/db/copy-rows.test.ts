@@ -111,3 +111,15 @@ test('a source of rows that breaks off leaves nothing behind, and the connection
   );
   expect(await store.inWorkshop(other, tx => tx.select().from(word))).toEqual([]);
 });
+
+test('a value that its column does not take is refused, however late PostgreSQL says so', async () => {
+  const rows = [
+    { maker: bench, name: 'x' },
+    { maker: 'no id at all', name: 'y' },
+  ];
+  await expect(
+    store.inWorkshop(bench, tx => copyInto(tx, model, ['maker', 'name'], rows)),
+  ).rejects.toMatchObject({
+    code: '22P02',
+  });
+});
