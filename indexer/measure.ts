@@ -6,7 +6,7 @@ import { type NextMeasurement, nextMeasurements } from './measuring/next.ts';
 import { type Observation, observe } from './measuring/observe.ts';
 import { reasonsFor, remarksOn } from './measuring/reasons.ts';
 import { BadMeasurement, type MeasureRequest } from './measuring/request.ts';
-import { smallestSet, type Weighed, weigh, withKnown } from './measuring/weigh.ts';
+import { smallestSet, together, type Weighed, weigh, withKnown } from './measuring/weigh.ts';
 import type { Attrs, CategoryName, Dims } from './reading/reading.ts';
 import { toMm } from './units/length.ts';
 import type { Uncertain } from './units/uncertain.ts';
@@ -76,7 +76,8 @@ export function measure(request: MeasureRequest): MeasureAnswer {
   const observations = observed(measuring, request);
   const measured = new Set(observations.map(each => each.measurable.key));
   const { candidates, counts } = withKnown(measuring, measuring.candidates(measured), request.known ?? []);
-  const { weighed, noneOfThese } = weigh(candidates, counts, observations, request);
+  const { weighed: apart, noneOfThese } = weigh(candidates, counts, observations, request);
+  const weighed = together(apart, candidate => sizeOf(measuring, candidate.dims));
   const set = smallestSet(weighed, stated);
   const names = namesOf(measuring, weighed);
   const listed = weighed.filter((each, at) => at < set.length || each.probability >= negligible);
@@ -84,7 +85,7 @@ export function measure(request: MeasureRequest): MeasureAnswer {
   const whole = listed.reduce((sum, each) => sum + each.probability, noneOfThese);
   return {
     candidates: listed.map(each => ({
-      ...answerOf(measuring, each, names.get(each)!.size),
+      ...answerOf(each, names.get(each)!.size),
       probability: rounded(each.probability / whole),
       reasons: [
         ...reasonsFor(each.candidate, observations, request.attrs ?? {}),
@@ -162,7 +163,7 @@ function sizeOf(measuring: Measuring, dims: Dims): string {
   return `${measuring.category} ${whole ?? Object.values(dims).join('x')}`;
 }
 
-function answerOf(_measuring: Measuring, { candidate, likelihood }: Weighed, size: string) {
+function answerOf({ candidate, likelihood }: Weighed, size: string) {
   return {
     size,
     designation: candidate.designations[0] ?? null,

@@ -22,6 +22,25 @@ export const commands: Record<string, Command> = {
       return readLines(process.stdin, process.stdout, process.stderr);
     },
   },
+  measure: {
+    summary:
+      'Names parts from measurements: JSON lines with category, measurements and, if wanted, id, attrs, known.',
+    arguments: [],
+    options: {},
+    async run() {
+      const { measureLines } = await import('./measure.ts');
+      return measureLines(process.stdin, process.stdout, process.stderr);
+    },
+  },
+  fit: {
+    summary: 'Says which bearings sit on measured seats: JSON lines with shaft, housing or both, and width.',
+    arguments: [],
+    options: {},
+    async run() {
+      const { fitLines } = await import('./fit.ts');
+      return fitLines(process.stdin, process.stdout, process.stderr);
+    },
+  },
   rows: {
     summary: 'Prints the rows, relations and faults of one document as JSON.',
     arguments: ['file'],

@@ -24,6 +24,8 @@ export interface Measurable {
   readonly range: readonly [least: Um, most: Um];
   /** Rubber or felt: a calliper presses it, so its reading holds to 0.1 mm at best (common practice). */
   readonly soft?: boolean;
+  /** Stands thicker where the part is plated. */
+  readonly plates?: boolean;
   /** A plain number, as coils: no length and no instrument. */
   readonly counted?: boolean;
 }

@@ -1,5 +1,6 @@
 import type { Dims } from '../reading/reading.ts';
 import { inchLengthLimits, lengthLimits, screwLengths } from '../standards/iso-4759.ts';
+import { indexBy } from '../standards/table.ts';
 import { inch, mm, toMm, type Um } from '../units/length.ts';
 import { type AnyThread, everyThread } from './every-thread.ts';
 import { type Candidate, keep, type Made, type Measurable } from './measurable.ts';
@@ -11,6 +12,7 @@ export const major: Measurable = {
   ways: ['calliper-outside', 'micrometer'],
   wear: { grows: false, mean: 5 },
   range: [mm(0.8), mm(45)],
+  plates: true,
 };
 
 export const pitch: Measurable = {
@@ -67,19 +69,27 @@ function lengthsOf(thread: AnyThread): readonly Length[] {
     : inchLengths.filter(inRange).map(inchLength);
 }
 
+const byName = indexBy(everyThread, ({ dims }) => `${dims.thread}x${dims.pitch ?? ''}`);
+
+/** The thread that a size names. */
+const threadOf = ({ thread, pitch }: Dims): AnyThread | undefined =>
+  byName.get(`${thread}x${pitch ?? ''}`) ?? byName.get(`${thread}x`);
+
 /** Candidates of a threaded part: every thread alone, or with every length it is made in. `more` gives heads or points. */
 export function measuredThreads(more: (thread: string) => Readonly<Record<string, readonly Made[]>>) {
   const moreOf = keep(more);
-  const withoutLength = (thread: AnyThread): Candidate => ({
-    dims: thread.dims,
-    designations: [thread.designation],
-    common: thread.common,
-    made: {
-      ...(thread.system === 'metric' ? moreOf(String(thread.dims.thread)) : {}),
-      major: thread.major,
-      pitch: thread.pitch,
-    },
-  });
+  const withoutLength = keep(
+    (thread: AnyThread): Candidate => ({
+      dims: thread.dims,
+      designations: [thread.designation],
+      common: thread.common,
+      made: {
+        ...(thread.system === 'metric' ? moreOf(String(thread.dims.thread)) : {}),
+        major: thread.major,
+        pitch: thread.pitch,
+      },
+    }),
+  );
   const withLength = (alone: Candidate, { nominal, common, made }: Length): Candidate => ({
     ...alone,
     dims: { ...alone.dims, length: toMm(nominal) },
@@ -95,10 +105,7 @@ export function measuredThreads(more: (thread: string) => Readonly<Record<string
   return {
     candidates: lists,
     known(dims: Dims): Candidate | null {
-      const thread = everyThread.find(
-        ({ dims: own }) =>
-          own.thread === dims.thread && (own.pitch === undefined || own.pitch === dims.pitch),
-      );
+      const thread = threadOf(dims);
       if (!thread || typeof dims.length !== 'number') return null;
       const made = (thread.system === 'metric' ? metricLength : inchLength)(mm(dims.length));
       return withLength(withoutLength(thread), { ...made, common: 1 });

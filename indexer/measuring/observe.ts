@@ -36,8 +36,8 @@ export interface Observation {
   readonly says: string;
 }
 
-/** One reading in so many is a slip: misread, the wrong instrument named, a burr. */
-const slips = 0.02;
+/** This part of the readings are slips: misread, the wrong instrument named, a burr. */
+export const slips = 0.01;
 
 /** A slip is some times wider than the instrument, and not under some hundredths of a millimetre. */
 const slipDeviation = (deviation: number) => Math.max(4 * deviation, Math.min(40, 20 * deviation));

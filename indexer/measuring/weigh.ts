@@ -1,5 +1,11 @@
-import type { Candidate, Made, Measurable, Measuring } from '../categories/measurable.ts';
-import type { Attrs } from '../reading/reading.ts';
+import {
+  type Candidate,
+  keep,
+  type Made,
+  type Measurable,
+  type Measuring,
+} from '../categories/measurable.ts';
+import type { Attrs, Dims } from '../reading/reading.ts';
 import type { Um } from '../units/length.ts';
 import { anywhereTogether, type Observation } from './observe.ts';
 import type { KnownSize, MeasureRequest } from './request.ts';
@@ -13,7 +19,7 @@ export interface Weighed {
 }
 
 /** Share of the parts brought to a bench that are of no table (common practice: a special of its maker). */
-const ofNoTable = 0.04;
+export const ofNoTable = 0.1;
 
 /** No size counts for less than this part of the most common one: a rare size that fits stays among the answers. */
 const leastCommon = 1 / 40;
@@ -56,23 +62,54 @@ function likelihoodOf(
   return sum / all.length;
 }
 
+/** Published candidates by what their size names, built once for a list. */
+const indexed = keep((published: readonly Candidate[]) => {
+  const keys = [...new Set(published.flatMap(each => Object.keys(each.dims)))];
+  const keyOf = (dims: Dims) => keys.map(key => dims[key] ?? '').join('x');
+  const bySize = new Map<string, Candidate[]>();
+  for (const each of published) {
+    const same = bySize.get(keyOf(each.dims));
+    if (same) same.push(each);
+    else bySize.set(keyOf(each.dims), [each]);
+  }
+  return (dims: Dims): readonly Candidate[] => bySize.get(keyOf(dims)) ?? [];
+});
+
 /** Sizes of the workshop that are of this category: those that no list has are added, all with their counts. */
 export function withKnown(
   measuring: Measuring,
   published: readonly Candidate[],
   known: readonly KnownSize[],
-): { candidates: readonly Candidate[]; counts: ReadonlyMap<Candidate, number> } {
+): WithKnown {
+  const earlier = lastKnown.get(known);
+  if (earlier?.published === published) return earlier;
+  const made = { published, ...joinKnown(measuring, published, known) };
+  lastKnown.set(known, made);
+  return made;
+}
+
+interface WithKnown {
+  readonly candidates: readonly Candidate[];
+  readonly counts: ReadonlyMap<Candidate, number>;
+}
+
+/** A page asks again and again with the same list of its workshop's sizes, at every key that is pressed. */
+const lastKnown = new WeakMap<readonly KnownSize[], WithKnown & { published: readonly Candidate[] }>();
+
+function joinKnown(
+  measuring: Measuring,
+  published: readonly Candidate[],
+  known: readonly KnownSize[],
+): WithKnown {
   const counts = new Map<Candidate, number>();
   const front = `${measuring.category} `;
+  const find = indexed(published);
   const added: Candidate[] = [];
   for (const { size, count } of known) {
-    if (!size.startsWith(front)) continue;
-    const parsed = measuring.parse(size.slice(front.length));
+    const parsed = size.startsWith(front) ? measuring.parse(size.slice(front.length)) : null;
     if (!parsed) continue;
     const dims = { ...parsed.implied, ...parsed.dims };
-    const same = published.filter(({ dims: own }) =>
-      Object.entries(own).every(([key, value]) => dims[key] === value),
-    );
+    const same = find(dims);
     for (const candidate of same) counts.set(candidate, (counts.get(candidate) ?? 0) + count);
     const own = same.length > 0 ? null : measuring.known(dims);
     if (own) {
@@ -94,11 +131,12 @@ export function weigh(
   candidates: readonly Candidate[],
   counts: ReadonlyMap<Candidate, number>,
   observations: readonly Observation[],
-  { attrs = {}, condition }: Pick<MeasureRequest, 'attrs' | 'condition'>,
+  seenOn: Seen,
 ): { weighed: Weighed[]; noneOfThese: number } {
+  const { attrs = {} } = seenOn;
   const possible = candidates.filter(candidate => agrees(candidate.attrs, attrs));
   const commons = possible.map(candidate => candidate.common * timesKnown(counts.get(candidate) ?? 0));
-  const floor = Math.max(0, ...commons.map(c => c)) * leastCommon;
+  const floor = commons.reduce((most, each) => Math.max(most, each), 0) * leastCommon;
   let [all, best] = [0, 0];
   // Candidates that share a limit share what is said of it: a thread comes in many lengths.
   const seen = observations.map(() => new Map<unknown, number>());
@@ -109,7 +147,7 @@ export function weigh(
       const key = candidate.made[observation.measurable.key];
       let value = seen[at]!.get(key);
       if (value === undefined) {
-        value = likelihoodOf(observation, limitsOf(candidate, observation.measurable.key, attrs), condition);
+        value = likelihoodOf(observation, limitsOf(candidate, observation.measurable.key, attrs), seenOn);
         seen[at]!.set(key, value);
       }
       product *= value;
@@ -134,6 +172,26 @@ export function weigh(
     .filter(each => each.probability > 1e-6)
     .sort((a, b) => b.probability - a.probability);
   return { weighed, noneOfThese: none / total };
+}
+
+/** Candidates of one size and type, as several standards make it, as one: the best of them speaks, with all their names. */
+export function together(weighed: readonly Weighed[], nameOf: (candidate: Candidate) => string): Weighed[] {
+  const bySize = new Map<string, Weighed>();
+  for (const each of weighed) {
+    const key = `${nameOf(each.candidate)} ${each.candidate.attrs?.type ?? ''}`;
+    const best = bySize.get(key);
+    bySize.set(key, best ? joined(best, each) : each);
+  }
+  return [...bySize.values()].sort((a, b) => b.probability - a.probability);
+}
+
+function joined(best: Weighed, other: Weighed): Weighed {
+  const designations = [...new Set([...best.candidate.designations, ...other.candidate.designations])];
+  return {
+    candidate: { ...best.candidate, designations },
+    likelihood: Math.max(best.likelihood, other.likelihood),
+    probability: best.probability + other.probability,
+  };
 }
 
 /** The smallest set of candidates that holds this share of what is not none of them. Best first in, best first out. */

@@ -4,6 +4,7 @@ import type { Measured } from './measured.ts';
 /** Every benchmark by its name. Each measures itself and a named baseline in the same run, in turns. */
 const benches: Record<string, () => Promise<Measured[]>> = {
   reading: async () => (await import('./reading.ts')).benchReading(),
+  measure: async () => (await import('./measure.ts')).benchMeasure(),
   indexing: async () => (await import('./indexing.ts')).benchIndexing(),
 };
 

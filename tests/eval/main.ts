@@ -1,6 +1,7 @@
 /**
  * How well lines are read: `npm run eval [FILE.jsonl …]`. Scores by style and language, confusions, calibration in ten bins, and
- * the lines that fail, over the labelled lines in `lines/` or the files named.
+ * the lines that fail, over the labelled lines in `lines/` or the files named. `npm run eval -- measure [PARTS]` scores naming parts
+ * from measurements instead.
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -122,19 +123,24 @@ function totals(all: readonly Scored[]): string[] {
   ];
 }
 
-const all = scored();
-const failing = all
-  .filter(s => s.score.wrong.length > 0)
-  .map(
-    s =>
-      `${s.line.id}  ${JSON.stringify(s.line.text)}  ${s.score.wrong.join('; ')}  (certainty ${s.reading.certainty})`,
-  );
-const sections: [string, string[]][] = [
-  ['By style', by('style', all)],
-  ['By language', by('lang', all)],
-  ['Confusions', confusions(all)],
-  ['Calibration', calibration(all)],
-  ['Lines that fail', failing],
-  ['Summary', totals(all)],
-];
-for (const [title, lines] of sections) console.log(`\n${title}\n${lines.join('\n')}`);
+function report(): void {
+  const all = scored();
+  const failing = all
+    .filter(s => s.score.wrong.length > 0)
+    .map(
+      s =>
+        `${s.line.id}  ${JSON.stringify(s.line.text)}  ${s.score.wrong.join('; ')}  (certainty ${s.reading.certainty})`,
+    );
+  const sections: [string, string[]][] = [
+    ['By style', by('style', all)],
+    ['By language', by('lang', all)],
+    ['Confusions', confusions(all)],
+    ['Calibration', calibration(all)],
+    ['Lines that fail', failing],
+    ['Summary', totals(all)],
+  ];
+  for (const [title, lines] of sections) console.log(`\n${title}\n${lines.join('\n')}`);
+}
+
+if (process.argv[2] === 'measure') (await import('./measure.ts')).evaluate(Number(process.argv[3] ?? 300));
+else report();

@@ -69,13 +69,13 @@ function published(): Candidate[] {
   );
 }
 
-/** A number says which of its two forms has this width, where they differ. */
+/** A number made in two widths says which of its forms has this one. */
 function formOf(
   { widthOpen, widthShielded }: { widthOpen: Um | null; widthShielded: Um | null },
   width: Um,
   designation: string,
 ): string {
-  if (widthOpen === widthShielded) return designation;
+  if (widthOpen === null || widthShielded === null || widthOpen === widthShielded) return designation;
   return width === widthShielded ? `${designation} shielded` : `${designation} open`;
 }
 
