@@ -1,19 +1,23 @@
 import type { Following, Measurable, Measuring } from './categories/measurable.ts';
 import { measurings } from './measuring/categories.ts';
-import { standingCautions } from './measuring/cautions.ts';
+import { cautionsOf } from './measuring/cautions.ts';
 import type { Instrument } from './measuring/instruments.ts';
-import { type NextMeasurement, nextMeasurements } from './measuring/next.ts';
-import { type Observation, observe } from './measuring/observe.ts';
+import { withKnown } from './measuring/known.ts';
+import { nextMeasurements } from './measuring/next.ts';
+import type { NextMeasurement } from './measuring/next-measurement.ts';
+import type { Observation } from './measuring/observation.ts';
+import { observe } from './measuring/observe.ts';
 import { reasonsFor, remarksOn } from './measuring/reasons.ts';
 import { BadMeasurement, type MeasureRequest } from './measuring/request.ts';
-import { smallestSet, together, type Weighed, weigh, withKnown } from './measuring/weigh.ts';
+import { smallestSet, together } from './measuring/stated-set.ts';
+import { type Weighed, weigh } from './measuring/weigh.ts';
 import type { Attrs, CategoryName, Dims } from './reading/reading.ts';
 import { toMm } from './units/length.ts';
 import type { Uncertain } from './units/uncertain.ts';
 
 export type { Instrument } from './measuring/instruments.ts';
 export { instruments } from './measuring/instruments.ts';
-export type { NextMeasurement } from './measuring/next.ts';
+export type { NextMeasurement } from './measuring/next-measurement.ts';
 export {
   BadMeasurement,
   type KnownSize,
@@ -190,39 +194,4 @@ function inMillimetres(observations: readonly Observation[]): ReadonlyMap<string
         { value: toMm(read.value), uncertainty: toMm(read.uncertainty) },
       ]),
   );
-}
-
-/** Readings of one diameter this far apart speak of wear or a bend, in millimetres (common practice). */
-const ovality = 0.03;
-
-function cautionsOf(
-  request: MeasureRequest,
-  observations: readonly Observation[],
-  set: readonly Weighed[],
-  noneOfThese: number,
-): string[] {
-  const cautions: string[] = [];
-  request.measurements.forEach(({ values }, at) => {
-    if (!values || values.length < 2) return;
-    const spread = Math.max(...values) - Math.min(...values);
-    if (spread > ovality)
-      cautions.push(
-        `The readings of the ${observations[at]!.measurable.label} differ by ${spread.toFixed(2)} mm: worn, bent or out of round.`,
-      );
-  });
-  if (noneOfThese > 0.5)
-    cautions.push(
-      'No size known here agrees with these measurements: measure again, or take it for a special.',
-    );
-  const systems = new Set(set.map(({ candidate }) => threadSystem(candidate.dims.thread)).filter(Boolean));
-  if (systems.size > 1)
-    cautions.push(
-      'Threads of two systems are among them: the wrong one starts a turn or two, then seizes and strips. Try it by hand.',
-    );
-  return [...cautions, ...standingCautions(request.duty)];
-}
-
-function threadSystem(thread: unknown): string | null {
-  if (typeof thread !== 'string') return null;
-  return thread.startsWith('M') ? 'metric' : thread.endsWith('BA') ? 'BA' : 'inch';
 }

@@ -1,13 +1,7 @@
 import type { Measurable } from '../categories/measurable.ts';
 import type { Limits } from '../standards/iso-965.ts';
 import { inch, toMm, writeMillimetres } from '../units/length.ts';
-import {
-  chanceAbove,
-  deviationOf,
-  normalDensity,
-  type Uncertain,
-  uncertaintyOf,
-} from '../units/uncertain.ts';
+import { deviationOf, uncertaintyOf } from '../units/uncertain.ts';
 import { readingDensity } from './density.ts';
 import {
   crestUncertainty,
@@ -18,26 +12,10 @@ import {
   jawBiases,
   labelOf,
 } from './instruments.ts';
+import { readingsOf, statedDeviation } from './numbers.ts';
+import { type Observation, slips } from './observation.ts';
+import { observePin } from './observe-pin.ts';
 import { BadMeasurement, type Measurement } from './request.ts';
-
-/** What a measurement says of any limits the dimension could be made to. */
-export interface Observation {
-  readonly measurable: Measurable;
-  readonly instrument: Instrument | null;
-  /** The dimension in micrometres and its 95-in-100 half-width; of a pin, the pin. */
-  readonly read: Uncertain;
-  /** Density per micrometre of the reading, or the chance of what the pin did, for a part made to these limits. */
-  likelihood(made: Limits, wear: number): number;
-  /** The same for a part of no table: alike likely, in proportion, anywhere the dimension is met with. */
-  readonly anywhere: number;
-  /** How far, in micrometres, the reading lies outside the limits; nought inside, negative below. */
-  outside(made: Limits): number;
-  /** The measurement in words. */
-  readonly says: string;
-}
-
-/** This part of the readings are slips: misread, the wrong instrument named, a burr. */
-export const slips = 0.01;
 
 /** A slip is some times wider than the instrument, and not under some hundredths of a millimetre. */
 const slipDeviation = (deviation: number) => Math.max(4 * deviation, Math.min(40, 20 * deviation));
@@ -55,7 +33,8 @@ export function observe(measurement: Measurement, measurable: Measurable, place:
       `"${instrument}" is no instrument known here.`,
       `Name one of ${instruments.join(', ')}, or leave it out and state the uncertainty.`,
     );
-  if (instrument === 'pin' || measurement.goes !== undefined) return pinned(measurement, measurable, place);
+  if (instrument === 'pin' || measurement.goes !== undefined)
+    return observePin(measurement, measurable, place);
   const taken = take(measurement, measurable, place);
   const biased = taken.instrument === 'calliper-inside' && measurable.soft !== true;
   const land = measurement.land === undefined ? null : measurement.land * 1000;
@@ -126,35 +105,11 @@ function ownDeviation(
   return measurable.soft ? Math.max(own, deviationOf(100) / Math.sqrt(count)) : own;
 }
 
-function statedDeviation({ uncertainty }: Measurement, place: string): number | null {
-  if (uncertainty === undefined) return null;
-  if (!(uncertainty >= 0) || !Number.isFinite(uncertainty))
-    throw new BadMeasurement(`${place}.uncertainty`, 'An uncertainty is not below nought.', 'Give it in mm.');
-  return deviationOf(uncertainty * 1000);
-}
-
 /** Spread of repeated readings, in micrometres. */
 function deviationAmong(values: readonly number[]): number {
   if (values.length < 2) return 0;
   const mean = values.reduce((sum, each) => sum + each, 0) / values.length;
   return 1000 * Math.sqrt(values.reduce((sum, each) => sum + (each - mean) ** 2, 0) / (values.length - 1));
-}
-
-function readingsOf(
-  { value, values }: Measurement,
-  measurable: Measurable,
-  place: string,
-): readonly number[] {
-  const all = values ?? (value === undefined ? [] : [value]);
-  if (all.length === 0)
-    throw new BadMeasurement(
-      place,
-      `There is no number for the ${measurable.label}.`,
-      'Give "value", "values", or for a pitch "pitches" and "span".',
-    );
-  if (!all.every(each => Number.isFinite(each) && each > 0))
-    throw new BadMeasurement(place, `The ${measurable.label} is not above nought.`, 'Measure it again.');
-  return all;
 }
 
 function counted(measurement: Measurement, place: string): Taken {
@@ -189,57 +144,4 @@ function threads(measurement: Measurement, perInch: number, place: string): Take
     instrument: measurement.instrument ?? 'thread-gauge',
     says: `${perInch} threads an inch`,
   };
-}
-
-/** A drill shank or dowel pin is at its nominal or up to 0.02 mm under it; a thumb pushes a pin 0.004 mm too thick (common practice). */
-const shankUnder = 14;
-
-function pinned(measurement: Measurement, measurable: Measurable, place: string): Observation {
-  if (!measurable.ways.includes('pin'))
-    throw new BadMeasurement(
-      `${place}.instrument`,
-      `A pin does not measure the ${measurable.label}.`,
-      `Use ${measurable.ways.join(' or ') || 'a count'}.`,
-    );
-  const [value] = readingsOf(measurement, measurable, place);
-  const { goes } = measurement;
-  if (goes === undefined)
-    throw new BadMeasurement(
-      `${place}.goes`,
-      'A pin says whether it goes in.',
-      'Give "goes": true or false.',
-    );
-  const stated = statedDeviation(measurement, place);
-  const pin = value! * 1000 - (stated === null ? shankUnder : 4);
-  const deviation = stated === null ? 6 : Math.max(2, stated);
-  return {
-    measurable,
-    instrument: 'pin',
-    read: { value: value! * 1000, uncertainty: uncertaintyOf(deviation) },
-    likelihood: (made, wear) => {
-      const enters = chanceAbove(made.min + wear, made.max + wear, pin, deviation);
-      return (1 - slips) * (goes ? enters : 1 - enters) + slips / 2;
-    },
-    anywhere: 0.5,
-    outside: made => {
-      const wrong = goes ? Math.min(0, made.max - pin) : Math.max(0, made.min - pin);
-      return Math.abs(wrong) > 2 * deviation ? -wrong : 0;
-    },
-    says: `a ${writeMillimetres(value!)} pin ${goes ? 'goes in' : 'does not go in'}`,
-  };
-}
-
-/** Density of two readings of one dimension of a part of no table: the second must agree with the first. */
-export function anywhereTogether(observations: readonly Observation[]): number {
-  let density = 1;
-  const seen = new Map<string, Observation>();
-  for (const each of observations) {
-    const earlier = each.instrument === 'pin' ? undefined : seen.get(each.measurable.key);
-    if (earlier) {
-      const deviation = deviationOf(Math.hypot(each.read.uncertainty, earlier.read.uncertainty, 20));
-      density *= normalDensity((each.read.value - earlier.read.value) / deviation) / deviation + 1e-9;
-    } else density *= each.anywhere;
-    if (each.instrument !== 'pin') seen.set(each.measurable.key, each);
-  }
-  return density;
 }

@@ -1,8 +1,8 @@
 import type { Candidate, Measuring } from '../categories/measurable.ts';
 import type { Attrs } from '../reading/reading.ts';
 import { toMm, writeMillimetres } from '../units/length.ts';
-import type { Observation } from './observe.ts';
-import { limitsOf } from './weigh.ts';
+import { limitsOf } from './limits.ts';
+import type { Observation } from './observation.ts';
 
 const written = (um: number) => writeMillimetres(toMm(um));
 

@@ -13,7 +13,7 @@ const request: MeasureRequest = {
   ],
 };
 
-/** Candidates weighed, by themselves and up to the whole answer, beside a person's chart: the nearest of all nominals. */
+/** Whole answers, the workshop's list joined once as a page does it, beside a person's chart: the nearest of all nominals. */
 export async function benchMeasure(): Promise<Measured[]> {
   const published = measurings.get('screw')!.candidates(new Set(['length']));
   // The sizes a busy workshop knows besides: lengths cut to its own.
@@ -25,7 +25,10 @@ export async function benchMeasure(): Promise<Measured[]> {
   const chart = published.map(({ dims }) => [Number(dims.length), Number(dims.pitch ?? 0.5)] as const);
   const rates = inTurns(
     {
-      answers: () => (measure({ ...request, known }), 1),
+      answers: () => {
+        measure({ ...request, known });
+        return 1;
+      },
       charts: () => {
         chart.reduce(
           (best, [length, pitch], at) => {

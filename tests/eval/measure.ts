@@ -8,7 +8,7 @@ import { everyThread } from '../../indexer/categories/every-thread.ts';
 import type { Candidate } from '../../indexer/categories/measurable.ts';
 import type { Measurement } from '../../indexer/measure.ts';
 import { type MeasureAnswer, measure } from '../../indexer/measure.ts';
-import { limitsOf } from '../../indexer/measuring/weigh.ts';
+import { limitsOf } from '../../indexer/measuring/limits.ts';
 import { chanceFrom } from './measuring/chance.ts';
 import { candidatesOf, draw, type Part } from './measuring/draw.ts';
 import { foreign, type Noise, own } from './measuring/noise.ts';

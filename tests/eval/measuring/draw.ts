@@ -2,7 +2,8 @@ import type { Candidate, Made, Measurable } from '../../../indexer/categories/me
 import type { Measurement } from '../../../indexer/measure.ts';
 import { measurings } from '../../../indexer/measuring/categories.ts';
 import { type Instrument, insideJawReading } from '../../../indexer/measuring/instruments.ts';
-import { limitsOf, withKnown } from '../../../indexer/measuring/weigh.ts';
+import { withKnown } from '../../../indexer/measuring/known.ts';
+import { limitsOf } from '../../../indexer/measuring/limits.ts';
 import type { Chance } from './chance.ts';
 import { deviation, type Noise, others, zero } from './noise.ts';
 import type { Session, Take } from './sessions.ts';
@@ -42,7 +43,11 @@ export function draw(session: Session, candidates: readonly Candidate[], noise: 
 
 function common(candidates: readonly Candidate[], chance: Chance): Candidate {
   let left = chance.even() * candidates.reduce((sum, each) => sum + each.common, 0);
-  return candidates.find(each => (left -= each.common) < 0) ?? candidates[0]!;
+  for (const each of candidates) {
+    left -= each.common;
+    if (left < 0) return each;
+  }
+  return candidates[0]!;
 }
 
 function worn({ wear }: Measurable, max: number, noise: Noise, chance: Chance): number {

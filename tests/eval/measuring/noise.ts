@@ -1,5 +1,5 @@
 import type { Instrument } from '../../../indexer/measure.ts';
-import { slips } from '../../../indexer/measuring/observe.ts';
+import { slips } from '../../../indexer/measuring/observation.ts';
 import { ofNoTable } from '../../../indexer/measuring/weigh.ts';
 
 /** How readings of a bench go wrong; micrometres. */

@@ -1,7 +1,7 @@
 import type { Candidate } from '../../../indexer/categories/measurable.ts';
 import type { Measurement } from '../../../indexer/measure.ts';
 import { type Instrument, insideJawReading } from '../../../indexer/measuring/instruments.ts';
-import { limitsOf } from '../../../indexer/measuring/weigh.ts';
+import { limitsOf } from '../../../indexer/measuring/limits.ts';
 import { measurableOf } from './draw.ts';
 import { deviation, type Noise, others, zero } from './noise.ts';
 import type { Session } from './sessions.ts';
