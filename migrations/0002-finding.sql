@@ -2,6 +2,9 @@
 -- index under it. Each such function sets its search path, is closed to the public, filters by the workshop itself,
 -- and returns keys alone; what they name is read back under row-level security.
 
+-- Loads pg_trgm into this session, so that its settings are known when a function names one.
+select show_trgm('bearing');
+
 -- A role can be given a function only where it may create one.
 grant create on schema public to fettle_find, fettle_claim;
 

@@ -30,7 +30,7 @@ interface Found {
 export default async function setup(project: TestProject): Promise<() => Promise<void>> {
   const found = (await named()) ?? (await inContainer()) ?? (await embedded());
   console.log(`Tests of "${project.name}" use PostgreSQL ${found.what}.`);
-  const run = `fettle_test_${randomBytes(4).toString('hex')}`;
+  const run = `fettle_test_${randomBytes(3).toString('hex')}`;
   const template = { ...found.server, database: `${run}_template` };
   const store = await openStore(template);
   await store.close();
@@ -127,7 +127,7 @@ export async function createTestStore(options: StoreOptions = {}): Promise<TestS
 /** A migrated database of its own, dropped at the end of the run. */
 export async function createTestDatabase(): Promise<Server> {
   const template = serverAt(inject('templateAddress'));
-  const database = template.database.replace('template', randomBytes(6).toString('hex'));
+  const database = template.database.replace('template', randomBytes(4).toString('hex'));
   await asOwner(template, async sql => {
     await sql`create database ${sql(database)} template ${sql(template.database)} strategy file_copy`;
     await sql.unsafe(databaseRights(database));

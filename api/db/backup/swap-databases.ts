@@ -31,7 +31,8 @@ export async function dropBeside(server: Server, database: string): Promise<void
   await asOwnerBeside(server, sql => sql`drop database if exists ${sql(database)}`);
 }
 
-const keptName = (database: string) => `${database}_before_restore_`;
+/** A name has 63 bytes at most, the moment's seventeen included. */
+const keptName = (database: string) => `${database.slice(0, 30)}_before_restore_`;
 
 /**
  * Puts the database `restored` in the place of ours, both renamed in one transaction; ours is kept beside it under
@@ -41,7 +42,7 @@ export async function swapIn(server: Server, restored: string): Promise<string> 
   const stamp = new Date().toISOString().replace(/\D/g, '').slice(0, 17);
   const kept = keptName(server.database) + stamp;
   await asOwnerBeside(server, async sql => {
-    for (const until = Date.now() + 10_000; ; await sleep(100)) {
+    for (const until = Date.now() + 5_000; ; await sleep(100)) {
       try {
         await sql.begin(async tx => {
           await tx`alter database ${tx(server.database)} rename to ${tx(kept)}`;
