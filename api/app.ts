@@ -13,6 +13,7 @@ import { findingRoutes } from './routes/finding.ts';
 import { healthRoutes } from './routes/health.ts';
 import { jobRoutes } from './routes/jobs.ts';
 import { keepingRoutes } from './routes/keeping.ts';
+import { measureRoutes } from './routes/measure.ts';
 import { modelRoutes } from './routes/models.ts';
 import { orderRoutes } from './routes/order.ts';
 import { partRoutes } from './routes/parts.ts';
@@ -36,6 +37,7 @@ export function createApp(service: Service) {
     .route('/', healthRoutes(service))
     .route('/', benchRoutes(service))
     .route('/', readRoutes(service))
+    .route('/', measureRoutes(service))
     .route('/', findingRoutes(service))
     .route('/', modelRoutes(service))
     .route('/', partRoutes(service))

@@ -7,6 +7,8 @@
  *   POST   /api/benches                        NewBench             → Bench (201)
  *   POST   /api/benches/:bench/open                                 → Bench
  *   POST   /api/read                           Paste                → Pasted        (stores nothing, no key)
+ *   POST   /api/measure                        MeasureRequest       → MeasureAnswer (stores nothing, no key)
+ *   POST   /api/fit                            FitRequest           → FitAnswer     (stores nothing, no key)
  *   GET    /api/find?q=                                             → Found
  *   GET    /api/sizes/:size                                         → SizeAnswer
  *   GET    /api/makers                                              → Makers
@@ -46,6 +48,7 @@ export type * from './diagram.ts';
 export type * from './find.ts';
 export type * from './health.ts';
 export type * from './job.ts';
+export type { FitRequestBody, MeasureRequestBody } from './measure.ts';
 export type * from './model.ts';
 export type * from './order.ts';
 export type * from './part.ts';

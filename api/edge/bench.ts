@@ -19,7 +19,7 @@ export function ofBench(service: Service) {
   const seen = new Set<string>();
   return createMiddleware<AppEnv>(async (c, next) => {
     const named = c.req.header('Workshop')?.toLowerCase();
-    if (named === undefined) c.set('workshop', await lastOpened(service, c.req.method));
+    if (named === undefined) c.set('workshop', await lastOpened(service, c.req.method, c.req.path));
     else {
       if (!seen.has(named) && !(await isThere(service, named))) throw benchNotFound();
       seen.add(named);
@@ -29,8 +29,11 @@ export function ofBench(service: Service) {
   });
 }
 
-async function lastOpened(service: Service, method: string): Promise<string> {
-  if (method !== 'GET' && method !== 'HEAD')
+/** Addresses that are asked by POST and change nothing. */
+const onlyAsked = ['/api/measure', '/api/fit'];
+
+async function lastOpened(service: Service, method: string, path: string): Promise<string> {
+  if (method !== 'GET' && method !== 'HEAD' && !onlyAsked.includes(path))
     throw refuse('workshop-missing', {
       place: 'Workshop',
       message: 'This changes something, and does not say on which bench.',

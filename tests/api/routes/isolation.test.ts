@@ -34,6 +34,16 @@ const routes: Record<string, { expects: 'list' | 'refuse' | 'own'; ask: (ids: Id
   'POST /api/benches': { expects: 'own', ask: () => [] },
   'POST /api/benches/:bench/open': { expects: 'own', ask: () => [] },
   'POST /api/read': { expects: 'list', ask: () => [{ path: '/api/read', body: { text: '1,SECRET' } }] },
+  'POST /api/measure': {
+    expects: 'list',
+    ask: () => [
+      {
+        path: '/api/measure',
+        body: { category: 'bearing', measurements: [{ dimension: 'od', value: 11 }] },
+      },
+    ],
+  },
+  'POST /api/fit': { expects: 'list', ask: () => [{ path: '/api/fit', body: { shaft: { value: 5 } } }] },
   'GET /api/find': {
     expects: 'list',
     ask: () =>

@@ -1,0 +1,210 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { fit } from '../../../indexer/fit.ts';
+import { BadMeasurement } from '../../../indexer/measuring/request.ts';
+import { deepGrooveBearings } from '../../../indexer/standards/iso-15.ts';
+
+const onShaft = (nominal: number, toleranceClass: string) =>
+  fit({ shaft: { nominal, class: toleranceClass } }).candidates[0]?.onShaft;
+
+describe('a bearing of the normal class on a shaft', () => {
+  // Bearing makers' table of resulting fits, bore 0/-8: greatest clearance and greatest interference in micrometres, shafts 3 to 6
+  // and 6 to 10 mm; k6 worked out from +1/+9 of ISO 286.
+  it.each([
+    [5, 'g6', 12, 4],
+    [5, 'h6', 8, 8],
+    [5, 'js6', 4, 12],
+    [5, 'j6', 2, 14],
+    [5, 'k6', 0, 17],
+    [8, 'g6', 14, 3],
+    [8, 'h6', 9, 8],
+    [8, 'js6', 4.5, 12.5],
+    [8, 'j6', 2, 15],
+  ])('%d mm %s: clearance %d, interference %d', (nominal, toleranceClass, clearance, interference) => {
+    const fitted = onShaft(nominal, toleranceClass);
+    expect(fitted?.clearanceMax).toBeCloseTo(clearance / 1000, 6);
+    expect(fitted?.interferenceMax).toBeCloseTo(interference / 1000, 6);
+  });
+
+  it('k6 is a press fit of 1 to 17 with no chance of clearance', () => {
+    expect(onShaft(5, 'k6')).toMatchObject({
+      kind: 'interference',
+      interferenceMin: 0.001,
+      clearanceProbability: 0,
+    });
+  });
+
+  it('h6 is as often loose as tight', () => {
+    expect(onShaft(5, 'h6')?.clearanceProbability).toBeCloseTo(0.5, 2);
+  });
+});
+
+describe('a bearing of the normal class in a housing', () => {
+  // Worked out from ISO 286 H7 0/+15, 0/+18, 0/+21 and outside diameter 0/-8, 0/-8, 0/-9 (ISO 492); N7 10 to 18 mm -5/-23.
+  it.each([
+    [10, 'H7', 23, 0],
+    [16, 'H7', 26, 0],
+    [22, 'H7', 30, 0],
+    [16, 'N7', 3, 23],
+  ])('%d mm %s: clearance %d, interference %d', (nominal, toleranceClass, clearance, interference) => {
+    const fitted = fit({ housing: { nominal, class: toleranceClass } }).candidates[0]?.inHousing;
+    expect(fitted?.clearanceMax).toBeCloseTo(clearance / 1000, 6);
+    expect(fitted?.interferenceMax).toBeCloseTo(interference / 1000, 6);
+  });
+});
+
+describe('a measured shaft and housing', () => {
+  const answer = fit({
+    shaft: { value: 4.996, uncertainty: 0.004 },
+    housing: { value: 11.01 },
+    width: { value: 4, uncertainty: 0 },
+  });
+
+  it('4.996 ±0.004 with an 11 housing, 4 wide, takes 5x11x4 on h6, loose or tight by 8 at most', () => {
+    expect(answer.candidates.map(each => each.size)).toEqual(['bearing 5x11x4']);
+    expect(answer.candidates[0]).toMatchObject({
+      designations: ['MR115'],
+      shaftClass: 'h6',
+      onShaft: { kind: 'transition', clearanceMax: 0.008, interferenceMax: 0.008, clearanceProbability: 0.5 },
+      widthGap: { min: 0, max: 0.12 },
+    });
+  });
+
+  it('says that a calliper is coarser than a fit', () => {
+    expect(answer.cautions.join(' ')).toContain('wider than a fit');
+  });
+
+  it.each([
+    [4.992, 'g6'],
+    [4.996, 'h6'],
+    [5.0, 'js6'],
+    [5.005, 'k6'],
+    [5.008, 'm6'],
+  ])('%d by micrometer passes for %s', (value, toleranceClass) => {
+    const [first] = fit({ shaft: { value, instrument: 'micrometer' } }).candidates;
+    expect(first?.shaftClass).toBe(toleranceClass);
+  });
+
+  it('4.98 by calliper takes 5 mm bearings alone', () => {
+    expect(new Set(fit({ shaft: { value: 4.98 } }).candidates.map(each => each.dims.bore))).toEqual(
+      new Set([5]),
+    );
+  });
+
+  it('7.93 is 5/16 in before a worn 8, and says so', () => {
+    const inch = fit({ shaft: { value: 7.93, instrument: 'micrometer' } });
+    expect(inch.candidates[0]?.dims.bore).toBe(7.938);
+    expect(inch.candidates[0]?.reasons).toContain('An inch bearing: bore 5/16 in.');
+    expect(inch.candidates.some(each => each.dims.bore === 8)).toBe(true);
+    expect(inch.cautions.join(' ')).toContain('Inch and metric');
+  });
+
+  it('a shaft 0.06 under is worn, and passes for no usual class', () => {
+    const [first] = fit({
+      shaft: { value: 9.94, instrument: 'micrometer' },
+      housing: { value: 26 },
+    }).candidates;
+    expect(first).toMatchObject({ size: 'bearing 10x26x8', shaftClass: null });
+    expect(first?.reasons.join(' ')).toContain('worn');
+  });
+
+  it('nothing sits on a shaft between sizes', () => {
+    const nothing = fit({ shaft: { value: 5.4, instrument: 'micrometer' }, housing: { value: 11.4 } });
+    expect(nothing.candidates).toEqual([]);
+    expect(nothing.cautions.join(' ')).toContain('No ball bearing');
+  });
+});
+
+describe('the play that is left', () => {
+  it('of MC3 is 0.005 to 0.010 before fitting: 0.04 to 0.10 end play (a bearing maker)', () => {
+    const [first] = fit({ shaft: { nominal: 5, class: 'f7' }, clearance: 'MC3' }).candidates;
+    expect(first?.play).toMatchObject({
+      group: 'MC3',
+      min: 0.005,
+      max: 0.01,
+      axial: { min: 0.04, max: 0.1 },
+      state: 'free',
+    });
+  });
+
+  it('of C3 is 0.008 to 0.023: C3 is not MC3', () => {
+    const [first] = fit({ shaft: { nominal: 5, class: 'f7' }, clearance: 'C3' }).candidates;
+    expect(first?.play).toMatchObject({ group: 'C3', min: 0.008, max: 0.023 });
+  });
+
+  it('is gone where a press takes more than it', () => {
+    const [first] = fit({ shaft: { nominal: 5, class: 'p6' }, clearance: 'MC1' }).candidates;
+    expect(first?.play?.state).toBe('preloaded');
+  });
+});
+
+describe('a gap beside the bearing', () => {
+  it('is filled on the ring that a DIN 988 shim clears: 6202 by 15x21', () => {
+    const [first] = fit({
+      shaft: { value: 15, instrument: 'micrometer' },
+      housing: { value: 35.01 },
+      width: { value: 11.5, uncertainty: 0.02 },
+    }).candidates;
+    expect(first?.size).toBe('bearing 15x35x11');
+    const [inner] = first!.shims;
+    expect(inner).toMatchObject({ ring: 'inner', standard: 'DIN 988', id: 15, od: 21 });
+    expect(inner!.leaves.min).toBeGreaterThanOrEqual(0);
+  });
+
+  it('of a 5x11 bearing has no DIN 988 ring: 5x10 would rub on the outer one', () => {
+    const [first] = fit({
+      shaft: { nominal: 5, class: 'h6' },
+      housing: { nominal: 11, class: 'H7' },
+      width: { value: 4.5, uncertainty: 0.01 },
+    }).candidates;
+    expect(first?.shims[0]).toMatchObject({ ring: 'inner', standard: null, id: 5, od: 7 });
+  });
+
+  it('that closes on the bearing is never forced', () => {
+    const [first] = fit({
+      shaft: { nominal: 8, class: 'h6' },
+      housing: { nominal: 22, class: 'H7' },
+      width: { value: 6.95, uncertainty: 0.02 },
+    }).candidates;
+    expect(first?.widthGap?.min).toBeLessThan(0);
+    expect(first?.reasons.join(' ')).toContain('never force the cover');
+  });
+});
+
+it('every ISO 15 bearing is found again from seats of its own size', () => {
+  fc.assert(
+    fc.property(
+      fc.constantFrom(...deepGrooveBearings.filter(each => each.bore <= 30_000 && each.bore >= 1000)),
+      bearing => {
+        const width = bearing.widthShielded ?? bearing.widthOpen!;
+        const { candidates } = fit({
+          shaft: { value: bearing.bore / 1000 - 0.004, uncertainty: 0.004 },
+          housing: { value: bearing.od / 1000 + 0.008, uncertainty: 0.006 },
+          width: { value: width / 1000, uncertainty: 0.01 },
+        });
+        const wanted = { bore: bearing.bore / 1000, od: bearing.od / 1000, width: width / 1000 };
+        expect(candidates.map(each => each.dims)).toContainEqual(wanted);
+      },
+    ),
+    { numRuns: 100 },
+  );
+});
+
+describe('what cannot be answered names its place', () => {
+  it.each([
+    ['shaft', {}],
+    ['shaft', { shaft: {} }],
+    ['shaft', { shaft: { value: -5 } }],
+    ['shaft.class', { shaft: { nominal: 5, class: 'zz9' } }],
+    ['housing.instrument', { housing: { value: 5, instrument: 'pin' } }],
+    ['width.uncertainty', { shaft: { value: 5 }, width: { value: 4, uncertainty: -1 } }],
+  ] as const)('%s', (place, request) => {
+    try {
+      fit(request);
+      expect.unreachable();
+    } catch (error) {
+      expect(error).toBeInstanceOf(BadMeasurement);
+      expect((error as BadMeasurement).place).toBe(place);
+    }
+  });
+});
