@@ -17,7 +17,7 @@ export type ReadDocument = (
 ) => Promise<DocumentRows>;
 
 /** How long a reader may be silent before another takes its document, in seconds. */
-export const leaseSeconds = 60;
+export const leaseSeconds = 20;
 
 /** How often a document is tried whose reader is lost on the way. */
 const mostAttempts = 3;
