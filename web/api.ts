@@ -109,6 +109,10 @@ async function fetchWhole(path: string, init: RequestInit = {}): Promise<Respons
 export const orderFile = async (chosen: string[]): Promise<Blob> =>
   (await fetchWhole(`/api/order.csv?jobs=${chosen.join(',')}`)).blob();
 
+/** A diagram's document as it came in. */
+export const documentFile = async (diagram: string): Promise<Blob> =>
+  (await fetchWhole(`/api/diagrams/${diagram}/file`)).blob();
+
 /** The stream that tells how far the reading of a diagram has come. */
 export const follow = async (diagram: string, signal: AbortSignal): Promise<ReadableStream<Uint8Array>> =>
   (

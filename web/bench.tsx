@@ -63,7 +63,8 @@ export function BenchProvider({ children }: { children: ReactNode }) {
             : old,
         );
         // A list of benches that was asked for before this one was there must not win.
-        void client.invalidateQueries({ queryKey: ['benches'] });
+        const list = { queryKey: ['benches'] };
+        void client.cancelQueries(list).then(() => client.invalidateQueries(list));
         void api.openBench(next.id).catch(() => undefined);
         navigate('/find');
       },

@@ -47,6 +47,21 @@ describe('scale', () => {
   });
 });
 
+test('the face is left out only where it would more than halve the scale', () => {
+  const face = plain(11, 11);
+  const bearing = { ...plain(4, 11), face };
+  expect(layOut(bearing, { width: 420, height: 330 })).toMatchObject({
+    scale: { name: '5:1' },
+    views: [{}, {}],
+  });
+  expect(layOut(bearing, { width: 300, height: 330 })).toMatchObject({ scale: { name: '5:1' }, views: [{}] });
+  const washer = { ...plain(0.5, 7), face: plain(7, 7) };
+  expect(layOut(washer, { width: 300, height: 330 })).toMatchObject({
+    scale: { name: '5:1' },
+    views: [{}, {}],
+  });
+});
+
 describe('dimension', () => {
   const wide = { key: 'width', from: [0, 0], to: [100, 0], text: '4' } as const;
 

@@ -1,8 +1,9 @@
+import { readFile } from 'node:fs/promises';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { launchBrowser } from '../support/browser.ts';
 import { type Program, startProgram } from '../support/program.ts';
-import { openSheet, type Sheet, wordsOf } from './sheet.ts';
+import { expectSound, openSheet, type Sheet, wordsOf } from './sheet.ts';
 
 let program: Program;
 let browser: Browser;
@@ -292,5 +293,82 @@ describe('on a bench of one’s own', () => {
     const shelf = section(page, 'Ondrey');
     await shelf.getByRole('listitem').filter({ hasText: 'Tarn 7' }).getByText('7 lines read').waitFor();
     await shelf.getByRole('listitem').filter({ hasText: 'Tarn 8' }).getByText('1 line read').waitFor();
+  });
+
+  test.each([390, 1280])(
+    'a list of monstrous words stays within %d px, and nothing in it is run',
+    async width => {
+      const page = await arrive(width);
+      await startBench(page, `Long bench ${width} ${'m'.repeat(60)}`);
+      await page.goto('/');
+      const long = 'W'.repeat(90);
+      await page
+        .getByLabel(/A parts list from a sheet/)
+        .fill(
+          `Ref\tPart number\tDescription\tQty\n1\t${long}\tBall bearing 5x11x4 ${long}\t2\n2\tX-2\t<img src=x onerror=alert(1)> <b>bold</b>\t1\n3\t${long}3\tWasher 3.2x7x0.5\t1\n`,
+        );
+      await page.getByRole('button', { name: 'Read this list' }).click();
+      await page.getByText('3 lines read').waitFor();
+      await expectSound(page);
+      await page.getByRole('button', { name: 'Keep this list' }).click();
+      await page.getByLabel('Maker', { exact: true }).fill(long);
+      await page.getByLabel('Model', { exact: true }).fill(long);
+      await page.getByRole('button', { name: /^Keep it on/ }).click();
+      await page.getByRole('heading', { level: 1, name: `${long} ${long}` }).waitFor();
+      await section(page, 'Parts list').getByText('<img src=x onerror=alert(1)>').waitFor();
+      await expectSound(page);
+      await find(page, 'washer 3.2x7x0.5');
+      await page.getByRole('heading', { name: 'Where it is used' }).waitFor();
+      await expectSound(page);
+      await section(page, 'Where it is used').getByRole('row').getByRole('link').last().click();
+      await page.getByRole('heading', { name: 'What may stand in for it' }).waitFor();
+      await expectSound(page);
+      await page.goto('/jobs');
+      await page.getByRole('button', { name: 'Open a job' }).click();
+      const form = page.getByRole('form', { name: 'Open a job' });
+      await form.getByLabel('Whose machine').fill(long);
+      await form.getByLabel('Model').selectOption({ index: 1 });
+      await form.getByLabel('What is wrong').fill(long);
+      await form.getByRole('button', { name: 'Open this job' }).click();
+      const fromList = section(page, "From the model's list");
+      await fromList.getByRole('button', { name: /^Add line 1/ }).click();
+      await fromList.getByRole('button', { name: /^Add line 2/ }).click();
+      await section(page, 'What it needs').getByText('2 lines').waitFor();
+      await expectSound(page);
+      await page.goto('/order');
+      await page.getByRole('heading', { name: 'One order for job 1' }).waitFor();
+      await expectSound(page);
+      await page.goto('/jobs');
+      await page.locator('.job-list').waitFor();
+      await expectSound(page);
+    },
+  );
+
+  test('a document is saved as it came, and read again without losing a correction', async () => {
+    const page = await arrive();
+    await startBench(page, 'Again bench');
+    await page.goto('/');
+    await keepList(page, 'Tarn 9');
+    await section(page, 'To check')
+      .getByRole('button', { name: /Washer, shaft/ })
+      .click();
+    const form = page.getByRole('form', { name: 'Correct line 3' });
+    await form.getByLabel('It is').selectOption('screw');
+    await form.getByLabel('thread').fill('m3');
+    await form.getByLabel('length').fill('8');
+    await form.getByRole('button', { name: 'Keep this' }).click();
+    await page.getByText('Line 3 is screw M3 × 0.5 × 8.').waitFor();
+    const [file] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save it as it came' }).click(),
+    ]);
+    expect(await readFile(await file.path(), 'utf8')).toBe(list);
+    await page.getByRole('button', { name: 'Read it again' }).click();
+    await page.getByText('is read again').waitFor();
+    await page
+      .getByRole('button', { name: /Washer, shaft/ })
+      .getByText('checked')
+      .waitFor();
+    await section(page, 'Parts list').getByText('M3').first().waitFor();
   });
 });

@@ -118,13 +118,18 @@ function wrongLength(typed: string | undefined): string | null {
   return Number.isFinite(value) && value > 0 ? null : 'A length in millimetres.';
 }
 
+/** A thread as it is named, from how it may be typed: `m3`, `# 6-32`, `2 ba`. */
+function threadName(typed: string): string {
+  return typed.replace(/^#/, '').replace(/\s+/g, '').toUpperCase().replaceAll('X', 'x');
+}
+
 /** The dimensions typed so far; what is empty or no length is left out. */
 function readDims(typed: Record<string, string>, keys: string[]): Dims {
   const dims: Dims = {};
   for (const key of keys) {
     const text = (typed[key] ?? '').trim();
     if (text === '') continue;
-    if (key === 'thread') dims[key] = text;
+    if (key === 'thread') dims[key] = threadName(text);
     else if (!wrongLength(text)) dims[key] = Number(text.replace(',', '.'));
   }
   return dims;

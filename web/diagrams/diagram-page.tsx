@@ -12,6 +12,7 @@ import { LeftOutRows } from './left-out-rows.tsx';
 import { ModelDuty } from './model-duty.tsx';
 import { PartsList } from './parts-list.tsx';
 import { ReadingState } from './reading-state.tsx';
+import { TheDocument } from './the-document.tsx';
 import './diagrams.css';
 
 /** One diagram: its lines as they were read, doubtful first, to be checked and corrected in place. */
@@ -97,8 +98,11 @@ function Ready({ diagram, rows, more }: ReadyProps) {
             <BeforeYouOpen rows={taken} />
             <ModelDuty model={diagram.model.id} />
             <LeftOutRows rows={rest} />
+            <TheDocument diagram={diagram} />
           </div>
         </div>
+      ) : diagram.state === 'refused' ? (
+        <TheDocument diagram={diagram} />
       ) : null}
     </>
   );

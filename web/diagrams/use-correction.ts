@@ -25,7 +25,9 @@ export function useCorrection(diagram: string, row: DiagramRow, onKept: () => vo
     onSuccess: async ({ correction }) => {
       await refresh();
       say(
-        correction?.size ? `${line} is ${sizeWords(correction.size)}.` : `${line} is kept as you said.`,
+        correction?.size
+          ? `${line} is ${sizeWords(correction.size)}.`
+          : `${line} is kept as you said, without a size.`,
         () => void restore().catch(failed),
       );
       onKept();

@@ -32,15 +32,21 @@ const between = 34;
 
 /**
  * A drawing at the largest scale of ISO 5455 at which it fits the room with all its dimensions, else at the smallest. The
- * view along the axis is left out where it alone would make the scale smaller.
+ * view along the axis is left out where it alone would more than halve the scale.
  */
 export function layOut(drawing: Drawing, room: Room): Layout {
+  const alone = largest(drawing, undefined, room);
+  if (!drawing.face) return alone;
+  const both = largest(drawing, drawing.face, room);
+  return both.width <= room.width && both.scale.factor * 2 >= alone.scale.factor ? both : alone;
+}
+
+function largest(drawing: Drawing, face: View | undefined, room: Room): Layout {
   let layout: Layout | undefined;
-  for (const scale of scales)
-    for (const face of drawing.face ? [drawing.face, undefined] : [undefined]) {
-      layout = at(scale, drawing, face);
-      if (layout.width <= room.width && layout.height <= room.height) return layout;
-    }
+  for (const scale of scales) {
+    layout = at(scale, drawing, face);
+    if (layout.width <= room.width && layout.height <= room.height) break;
+  }
   return layout!;
 }
 

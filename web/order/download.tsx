@@ -1,5 +1,6 @@
 import { useMutation } from '@tanstack/react-query';
 import { orderFile } from '../api.ts';
+import { saveFile } from '../save-file.ts';
 import { Button } from '../ui/controls.tsx';
 import { Refused } from '../ui/states.tsx';
 
@@ -7,14 +8,7 @@ import { Refused } from '../ui/states.tsx';
 export function Download({ jobs }: { jobs: string[] }) {
   const download = useMutation({
     mutationFn: () => orderFile(jobs),
-    onSuccess: file => {
-      const address = URL.createObjectURL(file);
-      const link = document.createElement('a');
-      link.href = address;
-      link.download = 'order.csv';
-      link.click();
-      setTimeout(() => URL.revokeObjectURL(address), 10_000);
-    },
+    onSuccess: file => saveFile(file, 'order.csv'),
   });
   return (
     <>
