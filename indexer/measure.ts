@@ -80,7 +80,7 @@ export function measure(request: MeasureRequest): MeasureAnswer {
   const observations = observed(measuring, request);
   const measured = new Set(observations.map(each => each.measurable.key));
   const { candidates, counts } = withKnown(measuring, measuring.candidates(measured), request.known ?? []);
-  const { weighed: apart, noneOfThese } = weigh(candidates, counts, observations, request);
+  const { weighed: apart, noneOfThese } = weigh(measuring, candidates, counts, observations, request);
   const weighed = together(apart, candidate => sizeOf(measuring, candidate.dims));
   const set = smallestSet(weighed, stated);
   const names = namesOf(measuring, weighed);

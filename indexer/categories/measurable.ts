@@ -60,6 +60,8 @@ export interface Measuring {
   /** The size's text behind the category's name, and its inverse. */
   write(dims: Dims, implied: Dims): string | null;
   parse(text: string): { dims: Dims; implied: Dims } | null;
+  /** How far what is seen on the part goes with a candidate: 1 wholly, nought not at all. */
+  suits?(candidate: Candidate, attrs: Attrs): number;
   /** What the measurements say of a candidate beside its size: the squeeze of an O-ring. Micrometres by dimension. */
   remarks?(dims: Dims, measured: ReadonlyMap<string, Um>): string[];
   /** What follows from the measurements alone: the rate of a spring. Millimetres by dimension. */

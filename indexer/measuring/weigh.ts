@@ -1,4 +1,4 @@
-import type { Candidate, Made } from '../categories/measurable.ts';
+import type { Candidate, Made, Measuring } from '../categories/measurable.ts';
 import { agrees, limitsOf, wearOf } from './limits.ts';
 import { anywhereTogether, type Observation } from './observation.ts';
 import type { MeasureRequest } from './request.ts';
@@ -38,21 +38,26 @@ function likelihoodOf(observation: Observation, all: readonly Made[], { conditio
 /** How much a workshop's use of a size makes it more likely there: twice at once, eight times at most. */
 const timesKnown = (count: number) => (count > 0 ? Math.min(8, 1 + Math.log2(1 + count)) : 1);
 
+const most = (all: readonly number[]) => all.reduce((a, b) => Math.max(a, b), 0);
+const sumOf = (all: readonly number[]) => all.reduce((a, b) => a + b, 0);
+
 /**
  * The candidates by their probability, best first, and that of none of them. A size and its limits are weighed by the
  * likelihood of all observations together, times how common it is. What a candidate has no limits for says nothing of it.
  */
 export function weigh(
+  measuring: Measuring,
   candidates: readonly Candidate[],
   counts: ReadonlyMap<Candidate, number>,
   observations: readonly Observation[],
   seenOn: Seen,
 ): { weighed: Weighed[]; noneOfThese: number } {
   const { attrs = {} } = seenOn;
-  const possible = candidates.filter(candidate => agrees(candidate.attrs, attrs));
-  const commons = possible.map(candidate => candidate.common * timesKnown(counts.get(candidate) ?? 0));
-  const floor = commons.reduce((most, each) => Math.max(most, each), 0) * leastCommon;
-  let [all, best] = [0, 0];
+  const suits = measuring.suits ?? (() => 1);
+  const possible = candidates.filter(each => agrees(each.attrs, attrs) && suits(each, attrs) > 0);
+  const commons = possible.map(each => each.common * timesKnown(counts.get(each) ?? 0));
+  const floor = most(commons) * leastCommon;
+  const priors = commons.map((common, at) => Math.max(floor, common) * suits(possible[at]!, attrs));
   // Candidates that share a limit share what is said of it: a thread comes in many lengths.
   const seen = observations.map(() => new Map<unknown, number>());
   const likelihoods = possible.map(candidate => {
@@ -69,15 +74,11 @@ export function weigh(
     }
     return product;
   });
-  possible.forEach((_, at) => {
-    all += Math.max(floor, commons[at]!);
-    best = Math.max(best, likelihoods[at]!);
-  });
+  const best = most(likelihoods);
+  const share = (1 - ofNoTable) / sumOf(priors);
+  const weights = likelihoods.map((likelihood, at) => share * likelihood * priors[at]!);
   const none = possible.length === 0 ? 1 : ofNoTable * anywhereTogether(observations);
-  const weights = likelihoods.map(
-    (likelihood, at) => ((1 - ofNoTable) * likelihood * Math.max(floor, commons[at]!)) / all,
-  );
-  const total = weights.reduce((sum, weight) => sum + weight, none);
+  const total = none + sumOf(weights);
   const weighed = possible
     .map((candidate, at) => ({
       candidate,

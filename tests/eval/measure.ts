@@ -29,7 +29,13 @@ interface Named {
 const same = (a: Candidate['dims'], b: Candidate['dims']) =>
   Object.entries(a).every(([key, value]) => b[key] === value);
 
-function name(session: Session, candidates: readonly Candidate[], part: Part, noise: Noise): Named {
+function name(
+  session: Session,
+  candidates: readonly Candidate[],
+  part: Part,
+  noise: Noise,
+  plain: boolean,
+): Named {
   const { category, attrs, known } = session;
   const answer = measure({ category, attrs, known, measurements: part.measurements });
   const { truth } = part;
@@ -40,7 +46,7 @@ function name(session: Session, candidates: readonly Candidate[], part: Part, no
     inTable: truth !== null,
     inSet: truth !== null && stated(answer, truth),
     setSize: answer.cannotTellApart.length,
-    plainSize: truth === null ? 0 : plainSetSize(session, candidates, part.measurements, noise),
+    plainSize: truth === null || !plain ? 0 : plainSetSize(session, candidates, part.measurements, noise),
     top: saidNone ? answer.noneOfThese : best.probability,
     topRight: saidNone ? truth === null : right,
     saidNone,
@@ -125,20 +131,40 @@ function line(title: string, all: readonly Named[]): string {
 
 const heading = `${''.padEnd(32)}  parts in set    top nearest    set   plain  ratio     ECE   none  false none (%, said of parts in no table and of others)`;
 
+/** Parts of one session, drawn and named. `plain` works out how few sizes a set could hold, too, which takes long. */
+function drawn(at: number, parts: number, noise: Noise, plain: boolean): Named[] {
+  const session = sessions[at]!;
+  const candidates = candidatesOf(session);
+  const chance = chanceFrom(1000 + at);
+  return Array.from({ length: parts }, () =>
+    name(session, candidates, draw(session, candidates, noise, chance), noise, plain),
+  );
+}
+
+/** What the stated set, the calibration and "none of these" come to over all sessions, as parts of one. */
+export function figures(parts: number, noise: Noise) {
+  const all = sessions.flatMap((_, at) => drawn(at, parts, noise, false));
+  const inTable = all.filter(one => one.inTable);
+  const special = all.filter(one => !one.inTable);
+  return {
+    inSet: share(inTable, one => one.inSet),
+    calibrationError: calibrationError(all),
+    none: share(special, one => one.saidNone),
+    falseNone: share(inTable, one => one.saidNone),
+    right: share(inTable, one => one.topRight),
+    nearestRight: share(inTable, one => one.nearestRight),
+  };
+}
+
 /** Draws, names and prints. */
 export function evaluate(parts: number): void {
   for (const noise of [own, foreign]) {
     console.log(`\nWith ${noise.name}\n${heading}`);
-    const every: Named[] = [];
-    sessions.forEach((session, at) => {
-      const candidates = candidatesOf(session);
-      const chance = chanceFrom(1000 + at);
-      const named = Array.from({ length: parts }, () =>
-        name(session, candidates, draw(session, candidates, noise, chance), noise),
-      );
-      every.push(...named);
+    const every = sessions.map((session, at) => {
+      const named = drawn(at, parts, noise, true);
       console.log(line(session.name, named));
+      return named;
     });
-    console.log(line('all', every));
+    console.log(line('all', every.flat()));
   }
 }

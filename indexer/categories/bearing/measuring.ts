@@ -1,4 +1,4 @@
-import type { Dims } from '../../reading/reading.ts';
+import type { Attrs, Dims } from '../../reading/reading.ts';
 import { inchBearings } from '../../standards/inch-bearings.ts';
 import { deepGrooveBearings } from '../../standards/iso-15.ts';
 import { bearingTolerances } from '../../standards/iso-492.ts';
@@ -81,10 +81,25 @@ function formOf(
 
 const sizes = published();
 
+/** Shields taken out and codes misread: a form that is seen speaks against the other, and does not rule it out. */
+const otherForm = 0.05;
+
+/**
+ * The sizes here are of ball bearings: a needle, thrust or linear bearing of the same outline is none of them. A seal that is seen
+ * goes with the shielded width, none with the open one.
+ */
+function suits({ designations }: Candidate, { type, seal }: Attrs): number {
+  if (type !== undefined) return 0;
+  if (seal === undefined || designations.length === 0) return 1;
+  const other = seal === 'open' ? ' shielded' : ' open';
+  return designations.every(name => name.endsWith(other)) ? otherForm : 1;
+}
+
 export const measuring: Measuring = {
   category: 'bearing',
   measurable,
   candidates: () => sizes,
+  suits,
   known: (dims: Dims) => {
     const { bore, od, width } = dims;
     if (typeof bore !== 'number' || typeof od !== 'number' || typeof width !== 'number') return null;

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { fit } from '../../../indexer/fit.ts';
+import { fit as bearingsFor } from '../../../indexer/fit.ts';
 import { BadMeasurement } from '../../../indexer/measuring/request.ts';
 import { deepGrooveBearings } from '../../../indexer/standards/iso-15.ts';
 
 const onShaft = (nominal: number, toleranceClass: string) =>
-  fit({ shaft: { nominal, class: toleranceClass } }).candidates[0]?.onShaft;
+  bearingsFor({ shaft: { nominal, class: toleranceClass } }).candidates[0]?.onShaft;
 
 describe('a bearing of the normal class on a shaft', () => {
   // Bearing makers' table of resulting fits, bore 0/-8: greatest clearance and greatest interference in micrometres, shafts 3 to 6
@@ -47,14 +47,14 @@ describe('a bearing of the normal class in a housing', () => {
     [22, 'H7', 30, 0],
     [16, 'N7', 3, 23],
   ])('%d mm %s: clearance %d, interference %d', (nominal, toleranceClass, clearance, interference) => {
-    const fitted = fit({ housing: { nominal, class: toleranceClass } }).candidates[0]?.inHousing;
+    const fitted = bearingsFor({ housing: { nominal, class: toleranceClass } }).candidates[0]?.inHousing;
     expect(fitted?.clearanceMax).toBeCloseTo(clearance / 1000, 6);
     expect(fitted?.interferenceMax).toBeCloseTo(interference / 1000, 6);
   });
 });
 
 describe('a measured shaft and housing', () => {
-  const answer = fit({
+  const answer = bearingsFor({
     shaft: { value: 4.996, uncertainty: 0.004 },
     housing: { value: 11.01 },
     width: { value: 4, uncertainty: 0 },
@@ -81,18 +81,18 @@ describe('a measured shaft and housing', () => {
     [5.005, 'k6'],
     [5.008, 'm6'],
   ])('%d by micrometer passes for %s', (value, toleranceClass) => {
-    const [first] = fit({ shaft: { value, instrument: 'micrometer' } }).candidates;
+    const [first] = bearingsFor({ shaft: { value, instrument: 'micrometer' } }).candidates;
     expect(first?.shaftClass).toBe(toleranceClass);
   });
 
   it('4.98 by calliper takes 5 mm bearings alone', () => {
-    expect(new Set(fit({ shaft: { value: 4.98 } }).candidates.map(each => each.dims.bore))).toEqual(
+    expect(new Set(bearingsFor({ shaft: { value: 4.98 } }).candidates.map(each => each.dims.bore))).toEqual(
       new Set([5]),
     );
   });
 
   it('7.93 is 5/16 in before a worn 8, and says so', () => {
-    const inch = fit({ shaft: { value: 7.93, instrument: 'micrometer' } });
+    const inch = bearingsFor({ shaft: { value: 7.93, instrument: 'micrometer' } });
     expect(inch.candidates[0]?.dims.bore).toBe(7.938);
     expect(inch.candidates[0]?.reasons).toContain('An inch bearing: bore 5/16 in.');
     expect(inch.candidates.some(each => each.dims.bore === 8)).toBe(true);
@@ -100,7 +100,7 @@ describe('a measured shaft and housing', () => {
   });
 
   it('a shaft 0.06 under is worn, and passes for no usual class', () => {
-    const [first] = fit({
+    const [first] = bearingsFor({
       shaft: { value: 9.94, instrument: 'micrometer' },
       housing: { value: 26 },
     }).candidates;
@@ -109,7 +109,10 @@ describe('a measured shaft and housing', () => {
   });
 
   it('nothing sits on a shaft between sizes', () => {
-    const nothing = fit({ shaft: { value: 5.4, instrument: 'micrometer' }, housing: { value: 11.4 } });
+    const nothing = bearingsFor({
+      shaft: { value: 5.4, instrument: 'micrometer' },
+      housing: { value: 11.4 },
+    });
     expect(nothing.candidates).toEqual([]);
     expect(nothing.cautions.join(' ')).toContain('No ball bearing');
   });
@@ -117,7 +120,7 @@ describe('a measured shaft and housing', () => {
 
 describe('the play that is left', () => {
   it('of MC3 is 0.005 to 0.010 before fitting: 0.04 to 0.10 end play (a bearing maker)', () => {
-    const [first] = fit({ shaft: { nominal: 5, class: 'f7' }, clearance: 'MC3' }).candidates;
+    const [first] = bearingsFor({ shaft: { nominal: 5, class: 'f7' }, clearance: 'MC3' }).candidates;
     expect(first?.play).toMatchObject({
       group: 'MC3',
       min: 0.005,
@@ -128,19 +131,19 @@ describe('the play that is left', () => {
   });
 
   it('of C3 is 0.008 to 0.023: C3 is not MC3', () => {
-    const [first] = fit({ shaft: { nominal: 5, class: 'f7' }, clearance: 'C3' }).candidates;
+    const [first] = bearingsFor({ shaft: { nominal: 5, class: 'f7' }, clearance: 'C3' }).candidates;
     expect(first?.play).toMatchObject({ group: 'C3', min: 0.008, max: 0.023 });
   });
 
   it('is gone where a press takes more than it', () => {
-    const [first] = fit({ shaft: { nominal: 5, class: 'p6' }, clearance: 'MC1' }).candidates;
+    const [first] = bearingsFor({ shaft: { nominal: 5, class: 'p6' }, clearance: 'MC1' }).candidates;
     expect(first?.play?.state).toBe('preloaded');
   });
 });
 
 describe('a gap beside the bearing', () => {
   it('is filled on the ring that a DIN 988 shim clears: 6202 by 15x21', () => {
-    const [first] = fit({
+    const [first] = bearingsFor({
       shaft: { value: 15, instrument: 'micrometer' },
       housing: { value: 35.01 },
       width: { value: 11.5, uncertainty: 0.02 },
@@ -152,7 +155,7 @@ describe('a gap beside the bearing', () => {
   });
 
   it('of a 5x11 bearing has no DIN 988 ring: 5x10 would rub on the outer one', () => {
-    const [first] = fit({
+    const [first] = bearingsFor({
       shaft: { nominal: 5, class: 'h6' },
       housing: { nominal: 11, class: 'H7' },
       width: { value: 4.5, uncertainty: 0.01 },
@@ -161,7 +164,7 @@ describe('a gap beside the bearing', () => {
   });
 
   it('that closes on the bearing is never forced', () => {
-    const [first] = fit({
+    const [first] = bearingsFor({
       shaft: { nominal: 8, class: 'h6' },
       housing: { nominal: 22, class: 'H7' },
       width: { value: 6.95, uncertainty: 0.02 },
@@ -177,7 +180,7 @@ it('every ISO 15 bearing is found again from seats of its own size', () => {
       fc.constantFrom(...deepGrooveBearings.filter(each => each.bore <= 30_000 && each.bore >= 1000)),
       bearing => {
         const width = bearing.widthShielded ?? bearing.widthOpen!;
-        const { candidates } = fit({
+        const { candidates } = bearingsFor({
           shaft: { value: bearing.bore / 1000 - 0.004, uncertainty: 0.004 },
           housing: { value: bearing.od / 1000 + 0.008, uncertainty: 0.006 },
           width: { value: width / 1000, uncertainty: 0.01 },
@@ -200,7 +203,7 @@ describe('what cannot be answered names its place', () => {
     ['width.uncertainty', { shaft: { value: 5 }, width: { value: 4, uncertainty: -1 } }],
   ] as const)('%s', (place, request) => {
     try {
-      fit(request);
+      bearingsFor(request);
       expect.unreachable();
     } catch (error) {
       expect(error).toBeInstanceOf(BadMeasurement);

@@ -145,6 +145,34 @@ describe('a bearing', () => {
     expect(answer.candidates[0]?.dims.bore).toBe(4.762);
   });
 
+  it('seen to be shielded is the wider form before the open one, which stays', () => {
+    const of = (seal: string) =>
+      measure({
+        category: 'bearing',
+        attrs: { seal },
+        measurements: [
+          { dimension: 'bore', value: 4.98 },
+          { dimension: 'od', value: 11 },
+        ],
+      });
+    expect(of('two-shields').candidates[0]?.size).not.toBe('bearing 5x11x3');
+    expect(of('open').candidates[0]?.size).toBe('bearing 5x11x3');
+    expect(of('two-shields').candidates.map(each => each.size)).toContain('bearing 5x11x3');
+  });
+
+  it('of needles is no ball bearing of the same outline', () => {
+    const answer = measure({
+      category: 'bearing',
+      attrs: { type: 'needle' },
+      measurements: [
+        { dimension: 'bore', value: 8 },
+        { dimension: 'od', value: 12 },
+      ],
+    });
+    expect(answer.candidates).toEqual([]);
+    expect(answer.noneOfThese).toBe(1);
+  });
+
   it('of sizes no maker lists is none of these', () => {
     const answer = bearing(
       { dimension: 'bore', value: 5.4 },
