@@ -112,13 +112,10 @@ function AtABench({ children }: { children: ReactNode }) {
 /** Arriving at another view, the keyboard arrives there too, unless it stands in the find box. */
 function FocusOnArrival() {
   const [place] = useLocation();
-  const first = useRef(true);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the place is what it follows
+  const last = useRef(place);
   useEffect(() => {
-    if (first.current) {
-      first.current = false;
-      return;
-    }
+    if (last.current === place) return;
+    last.current = place;
     scrollTo(0, 0);
     if (!document.activeElement?.closest('.find')) document.getElementById('content')?.focus();
   }, [place]);
