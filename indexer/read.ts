@@ -1,7 +1,7 @@
 import type { CategoryDefinition, Designation } from './categories/definition.ts';
 import { dictionary } from './categories/dictionary.ts';
 import { categories } from './categories/index.ts';
-import { designationsIn, judge, type Verdict } from './judge.ts';
+import { type Choice, chooseCategory, designationsIn } from './choose-category.ts';
 import { readCanonical } from './read-canonical.ts';
 import { gatherAttrs } from './reading/attributes.ts';
 import { Claim } from './reading/claim.ts';
@@ -21,25 +21,25 @@ export function read(text: string, context: LineContext = {}): Reading {
   const canonical = readCanonical(text);
   if (canonical) return canonical;
   const line = analyse(text, context, dictionary);
-  const verdict = judge(line, context);
-  if (verdict.category === 'not-a-part' || verdict.category === 'unsure') return noPart(line, verdict);
-  return finish(line, settle(line, verdict), verdict);
+  const choice = chooseCategory(line, context);
+  if (choice.category === 'not-a-part' || choice.category === 'unsure') return noPart(line, choice);
+  return finish(line, settle(line, choice), choice);
 }
 
-/** Fills a claim of the verdict's category from the line. */
-function settle(line: Line, verdict: Verdict): Claim {
-  const definition = categories.get(verdict.category as CategoryName)!;
+/** Fills a claim of the choice's category from the line. */
+function settle(line: Line, choice: Choice): Claim {
+  const definition = categories.get(choice.category as CategoryName)!;
   const claim = new Claim(definition.name);
-  for (const feature of verdict.features) claim.features.add(feature);
-  for (const note of verdict.notes) claim.doubt(note);
+  for (const feature of choice.features) claim.features.add(feature);
+  for (const note of choice.notes) claim.doubt(note);
   const standard = line.standards.find(s => definition.standards[s.name]) ?? null;
-  if (verdict.head && verdict.head.category === definition.name)
-    claim.span('category', line.tokens.length > 0 ? placeOf(line, verdict.head.hit) : { start: 0, end: 0 });
+  if (choice.head && choice.head.category === definition.name)
+    claim.span('category', line.tokens.length > 0 ? placeOf(line, choice.head.hit) : { start: 0, end: 0 });
   if (definition.name === 'plain') return claim;
   gatherAttrs(claim, line, definition.standards, standard);
   const others = designationsIn(line).filter(d => d.definition.name === definition.name);
-  if (verdict.designation) {
-    const { designation } = verdict.designation;
+  if (choice.designation) {
+    const { designation } = choice.designation;
     const different = others.filter(d => d.designation.key !== designation.key);
     if (different.length > 0 && different.every(d => d.designation.first > designation.last)) {
       claim.doubt('more than one designation in one line');
@@ -78,14 +78,14 @@ function checkLimits(claim: Claim, definition: CategoryDefinition): void {
 }
 
 /** Writes a settled claim as a reading. */
-function finish(line: Line, claim: Claim, verdict: Verdict): Reading {
+function finish(line: Line, claim: Claim, choice: Choice): Reading {
   const definition = categories.get(claim.category)!;
   const doubts = definition.name === 'plain' ? [] : doubtsOf(line);
   for (const doubt of doubts) claim.doubt(doubt);
-  const { head } = verdict;
+  const { head } = choice;
   if (head?.unknownBehind) claim.features.add('unknown-behind');
   if (head?.unknownFirst && head.category !== 'plain') claim.features.add('unknown-first');
-  if (verdict.others.length > 0) claim.features.add('other-noun');
+  if (choice.others.length > 0) claim.features.add('other-noun');
   if (claim.review) claim.features.add('review');
   const dims = claim.dims(definition.dims.map(d => d.key));
   const implied = claim.impliedDims();
@@ -105,7 +105,7 @@ function finish(line: Line, claim: Claim, verdict: Verdict): Reading {
     item: size === null ? null : writeItem(claim.category, dims, implied, claim.attrs),
     certainty,
     review,
-    alternatives: verdict.others.map(category => alternative(category, 'its name stands in the line too')),
+    alternatives: choice.others.map(category => alternative(category, 'its name stands in the line too')),
     spans: claim.spans.sort((a, b) => a.start - b.start || a.end - b.end),
     notes: claim.notes,
   };
@@ -120,21 +120,21 @@ const alternative = (category: ReadAs, why: string): Alternative => ({
 });
 
 /** A line of the sheet, or one that only a person can decide. */
-function noPart(line: Line, verdict: Verdict): Reading {
-  const unsure = verdict.category === 'unsure';
+function noPart(line: Line, choice: Choice): Reading {
+  const unsure = choice.category === 'unsure';
   return {
-    category: verdict.category,
+    category: choice.category,
     dims: {},
     attrs: {},
     implied: {},
     qty: unsure ? (line.qty?.value ?? null) : null,
     size: null,
     item: null,
-    certainty: unsure ? 0.3 : certaintyOf(verdict.features),
+    certainty: unsure ? 0.3 : certaintyOf(choice.features),
     review: unsure,
     alternatives: unsure ? byGuess(line) : [],
     spans: unsure && line.qty ? [{ field: 'qty', ...placeOf(line, line.qty) }] : [],
-    notes: verdict.notes,
+    notes: choice.notes,
   };
 }
 

@@ -59,7 +59,9 @@ const layers: string[][] = [
   ['indexer/standards', 'indexer/reading'],
   ['indexer/categories'],
   [
+    'indexer/choose-category.ts',
     'indexer/read.ts',
+    'indexer/read-canonical.ts',
     'indexer/verdict.ts',
     'indexer/verdict',
     'indexer/duty-words.ts',

@@ -44,7 +44,7 @@ export function nextMeasurements(
       measurable.key === 'pitch' ? countPitches(measurable, context) : handiest(taking(measurable, context)),
     )
     .map(test => ({ ...test, settles: Math.min(1, Math.round((100 * test.settles) / doubt) / 100) }))
-    .filter(test => test.settles >= worthwhile)
+    .filter(test => test.settles >= worthwhile && new Set(Object.values(test.expect)).size > 1)
     .sort((a, b) => b.settles - a.settles)
     .slice(0, 3);
 }

@@ -2,7 +2,7 @@ import type { Measurable } from '../categories/measurable.ts';
 import { writeMillimetres } from '../units/length.ts';
 import { chanceAbove, uncertaintyOf } from '../units/uncertain.ts';
 import { readingsOf, statedDeviation } from './numbers.ts';
-import { type Observation, slips } from './observation.ts';
+import { type Observation, pinSlips } from './observation.ts';
 import { BadMeasurement, type Measurement } from './request.ts';
 
 /** A drill shank or dowel pin is at its nominal or up to 0.02 mm under it; a thumb pushes a pin 0.004 mm too thick (common practice). */
@@ -33,9 +33,10 @@ export function observePin(measurement: Measurement, measurable: Measurable, pla
     read: { value: value! * 1000, uncertainty: uncertaintyOf(deviation) },
     likelihood: (made, wear) => {
       const enters = chanceAbove(made.min + wear, made.max + wear, pin, deviation);
-      return (1 - slips) * (goes ? enters : 1 - enters) + slips / 2;
+      return (1 - pinSlips) * (goes ? enters : 1 - enters) + pinSlips / 2;
     },
     anywhere: 0.5,
+    goes,
     outside: made => {
       const wrong = goes ? Math.min(0, made.max - pin) : Math.max(0, made.min - pin);
       return Math.abs(wrong) > 2 * deviation ? -wrong : 0;

@@ -53,6 +53,7 @@ export function observe(measurement: Measurement, measurable: Measurable, place:
     likelihood: (made, wear) =>
       (1 - slips) * core(made, wear) + slips * readingDensity(value, made, wear, wide),
     anywhere: anywhereOf(measurable, value),
+    goes: null,
     outside: made => (value < made.min ? value - made.min : value > made.max ? value - made.max : 0),
     says: taken.says,
   };

@@ -12,7 +12,7 @@ export interface Weighed {
 }
 
 /** Share of the parts brought to a bench that are of no table (common practice: a special of its maker). */
-export const ofNoTable = 0.1;
+export const ofNoTable = 0.15;
 
 /** No size counts for less than this part of the most common one: a rare size that fits stays among the answers. */
 const leastCommon = 1 / 40;

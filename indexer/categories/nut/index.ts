@@ -2,7 +2,7 @@ import type { Claim } from '../../reading/claim.ts';
 import type { Line } from '../../reading/line.ts';
 import { mm } from '../../units/length.ts';
 import type { CategoryDefinition } from '../definition.ts';
-import { withGrades } from '../screw/index.ts';
+import { withGrades } from '../grades.ts';
 import { giveLabelled } from '../settle-labels.ts';
 import { giveThread, parseThread, writeThread } from '../settle-thread.ts';
 import { designationOfThread, threadedSizes } from '../threaded-sizes.ts';

@@ -1,6 +1,6 @@
 import { mm } from '../../units/length.ts';
 import type { CategoryDefinition } from '../definition.ts';
-import { withGrades } from '../screw/index.ts';
+import { withGrades } from '../grades.ts';
 import { settleScrew } from '../settle-screw.ts';
 import { parseThreadedLength, writeThreadedLength } from '../settle-thread.ts';
 import { designationOfThread, threadedSizes } from '../threaded-sizes.ts';

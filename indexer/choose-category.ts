@@ -11,7 +11,7 @@ export interface FoundDesignation {
 }
 
 /** Which category a line is of, and why. */
-export interface Verdict {
+export interface Choice {
   category: ReadAs;
   head: Head | null;
   designation: FoundDesignation | null;
@@ -36,8 +36,8 @@ export function designationsIn(line: Line): FoundDesignation[] {
 }
 
 /** Chooses the category from the noun, the standard, a designation, the heading, and the shape of the sizes, in that order. */
-export function judge(line: Line, context: LineContext): Verdict {
-  const none: Verdict = {
+export function chooseCategory(line: Line, context: LineContext): Choice {
+  const none: Choice = {
     category: 'unsure',
     head: null,
     designation: null,
@@ -50,11 +50,7 @@ export function judge(line: Line, context: LineContext): Verdict {
   const designations = designationsIn(line);
   const sure = designations.find(d => d.designation.sure) ?? null;
   const standard = line.standards.map(s => standardsOf.get(s.name)).find(d => d !== undefined);
-  const named = (
-    category: CategoryName,
-    features: string[],
-    of: FoundDesignation | null = null,
-  ): Verdict => ({
+  const named = (category: CategoryName, features: string[], of: FoundDesignation | null = null): Choice => ({
     ...none,
     category,
     head,
@@ -108,9 +104,9 @@ export function judge(line: Line, context: LineContext): Verdict {
 function byHeadings(
   line: Line,
   kinds: readonly CategoryName[],
-  named: (category: CategoryName, features: string[]) => Verdict,
-  none: Verdict,
-): Verdict {
+  named: (category: CategoryName, features: string[]) => Choice,
+  none: Choice,
+): Choice {
   const sized = line.groups.some(g => g.thread && g.measures.length > 0);
   if (sized && kinds.includes('screw'))
     return { ...named('screw', ['noun-from-heading', 'thread-and-length']), head: null };
@@ -170,11 +166,11 @@ function wordsUnknown(line: Line): number {
 /** Without a noun: a thread and a length are a screw, a known number alone a bearing; words alone are some other part. */
 function byShape(
   line: Line,
-  named: (category: CategoryName, features: string[], of?: FoundDesignation | null) => Verdict,
-  none: Verdict,
+  named: (category: CategoryName, features: string[], of?: FoundDesignation | null) => Choice,
+  none: Choice,
   designations: readonly FoundDesignation[],
   unknownWords: number,
-): Verdict {
+): Choice {
   const thread = line.groups.find(g => g.thread);
   const hinted = hintedBy(line);
   const sized = line.measures.some(m => m.label === 'length' || (m.unitStated && m.label === null));
