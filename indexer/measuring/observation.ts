@@ -22,7 +22,7 @@ export interface Observation {
 }
 
 /** This part of the readings are slips: misread, the wrong instrument named, a burr. */
-export const slips = 0.01;
+export const slips = 0.007;
 
 /** Density of two readings of one dimension of a part of no table: the second must agree with the first. */
 export function anywhereTogether(observations: readonly Observation[]): number {

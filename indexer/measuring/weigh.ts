@@ -11,7 +11,10 @@ export interface Weighed {
   readonly probability: number;
 }
 
-/** Share of the parts brought to a bench that are of no table (common practice: a special of its maker). */
+/**
+ * Share of the parts brought to a bench that are of no table: a special of its maker. One in ten is what we reckon with; somewhat more
+ * is taken, since a special named as a standard size costs more than a second look.
+ */
 export const ofNoTable = 0.15;
 
 /** No size counts for less than this part of the most common one: a rare size that fits stays among the answers. */
