@@ -19,8 +19,8 @@ export type ReadDocument = (
 /** How long a reader may be silent before another takes its document, in seconds. */
 export const leaseSeconds = 20;
 
-/** How often a document is tried whose reader is lost on the way. */
-const mostAttempts = 3;
+/** How often a document is tried whose reader is lost on the way: killed programs and databases count too. */
+const mostAttempts = 10;
 
 /**
  * Claims the document that has waited longest, reads it and stores what it says. Answers whether there was one. What
