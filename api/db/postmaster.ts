@@ -133,8 +133,10 @@ async function start(place: Place, binaries: Binaries, until: number): Promise<s
       await removeOldSocketFolders(place.data, socketFolder);
       return null;
     }
-    if (await Promise.race([ended, sleep(20, false)]))
+    if (await Promise.race([ended, sleep(20, false)])) {
+      await rm(socketFolder, { recursive: true, force: true });
       return readFileSync(log).subarray(from).toString('utf8') || 'it ended at once and said nothing';
+    }
   }
   return 'it was not ready within five minutes';
 }
