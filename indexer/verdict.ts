@@ -9,6 +9,7 @@ import {
   type Rule,
 } from './categories/judge.ts';
 import { type Duty, isCritical } from './duty.ts';
+import { writeSize } from './size.ts';
 
 /** Can one part replace another. Always with reasons where it is not plainly `fits`, and one-way. */
 export interface Verdict {
@@ -38,8 +39,7 @@ export function verdict(candidate: Article, wanted: Article, { duty, samePart }:
     return { verdict: 'fits', reasons: [{ about: 'part', severity: 'note', text: "The maker's own part." }] };
   const reasons = compare(candidate, wanted);
   if (isCritical(duty)) {
-    const agree = !reasons.some(reason => reason.severity === 'stops');
-    const text = agree ? notAnApproval : "Maker's part only.";
+    const text = sameSize(candidate, wanted) ? notAnApproval : "Maker's part only.";
     return { verdict: 'does-not-fit', reasons: [{ about: 'duty', severity: 'stops', text }, ...reasons] };
   }
   if (reasons.some(reason => reason.severity === 'stops')) return { verdict: 'does-not-fit', reasons };
@@ -71,6 +71,13 @@ function compare(candidate: Article, wanted: Article): Reason[] {
   return known
     ? reasons
     : [{ about: 'size', severity: 'stops', text: 'No size is known of both: measure one.' }, ...reasons];
+}
+
+/** Whether both are of one category and one size, as far as it is known. */
+function sameSize(candidate: Article, wanted: Article): boolean {
+  if (candidate.category !== wanted.category) return false;
+  const size = ({ category, dims, implied }: Article) => writeSize(category, dims, implied);
+  return size(candidate) !== null && size(candidate) === size(wanted);
 }
 
 function otherKind(candidate: Article, wanted: Article): Reason {

@@ -58,6 +58,8 @@ describe('verdict', () => {
     expect(critical.verdict).toBe('does-not-fit');
     expect(critical.reasons[0]?.text).toBe(notAnApproval);
     expect(verdict(a, b, { duty: 'load-holding', samePart: true }).verdict).toBe('fits');
+    const narrower = verdict(article('bearing 5x11x3 ZZ'), b, { duty: 'load-holding', samePart: false });
+    expect(narrower.reasons[0]?.text).toBe("Maker's part only.");
   });
 
   test('a size replaces itself, whatever the size', () => {
