@@ -87,6 +87,9 @@ export class Work {
         headers: { Workshop: this.bench },
       });
       const page = (await answer.json()) as { diagram: Diagram; rows: DiagramRow[] };
+      // Given up because its reader was killed again and again: a person would let it be read again.
+      if (answer.ok && page.diagram.state === 'refused')
+        await this.post(`/api/diagrams/${diagram}/read-again`, () => undefined);
       return answer.ok && page.diagram.state === 'ready'
         ? page.rows.filter(row => row.outcome === 'taken')
         : null;
