@@ -20,7 +20,7 @@ export type ReadDocument = (
 export const leaseSeconds = 20;
 
 /** How often a document is tried whose reader is lost on the way: killed programs and databases count too. */
-const mostAttempts = 10;
+export const mostAttempts = 10;
 
 /**
  * Claims the document that has waited longest, reads it and stores what it says. Answers whether there was one. What
