@@ -18,7 +18,8 @@ const nobody = { uid: 65_534, gid: 65_534 };
 /** Whether that user may read this checkout at all: in a home closed to others nothing of it runs as him. */
 const canRun = (() => {
   try {
-    execFileSync(process.execPath, ['-e', ''], { cwd: import.meta.dirname, stdio: 'ignore', ...ordinary });
+    const look = `require('node:fs').readFileSync(${JSON.stringify(import.meta.filename)})`;
+    execFileSync(process.execPath, ['-e', look], { stdio: 'ignore', ...ordinary });
     return true;
   } catch {
     return false;
