@@ -1,4 +1,5 @@
 import { mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
+import { connect } from 'node:net';
 import { join } from 'node:path';
 
 /** Where a process serves a data folder, and the key by which the same person's command line may ask it for more. */
@@ -20,17 +21,33 @@ export async function announceServing(folder: string, serving: Announced): Promi
 
 /** Takes the announcement back, unless another process has made its own meanwhile. */
 export async function withdrawServing(folder: string): Promise<void> {
-  if ((await announced(folder))?.pid === process.pid) await rm(file(folder), { force: true });
+  if ((await announcement(folder))?.pid === process.pid) await rm(file(folder), { force: true });
 }
 
-/** The process that serves this folder; null where none says so, or the one that did is gone. */
+/** The process that serves this folder; null where none says so, or the one that did no longer listens. */
 export async function announced(folder: string): Promise<Announced | null> {
+  const serving = await announcement(folder);
+  return serving && (await listens(serving.address)) ? serving : null;
+}
+
+async function announcement(folder: string): Promise<Announced | null> {
   try {
-    const serving = JSON.parse(await readFile(file(folder), 'utf8')) as Announced;
-    process.kill(serving.pid, 0);
-    return serving;
+    return JSON.parse(await readFile(file(folder), 'utf8')) as Announced;
   } catch {
-    // No such file, no such process, or a file that is none of ours.
+    // No such file, or one that is none of ours.
     return null;
   }
+}
+
+/** The number of a killed process can stand for a while, or be another's by now: the port tells for certain. */
+function listens(address: string): Promise<boolean> {
+  const { hostname, port } = new URL(address);
+  return new Promise(resolve => {
+    const socket = connect({ host: hostname, port: Number(port) });
+    const end = (answer: boolean) => {
+      socket.destroy();
+      resolve(answer);
+    };
+    socket.once('connect', () => end(true)).once('error', () => end(false));
+  });
 }
