@@ -71,6 +71,14 @@ export const mustAgree = (key: string, label: string, tooMuch: string, tooLittle
     less: { severity: 'stops', text: tooLittle },
   });
 
+/** A ring on its shaft or screw: it must go on, and loose it sits off centre. */
+export const goesOn: Rule = compareLength({
+  key: 'id',
+  label: 'Inside diameter',
+  more: { severity: 'care', text: 'it can sit off centre.' },
+  less: { severity: 'stops', text: 'it does not go on.' },
+});
+
 /** A thread or other text that must agree. */
 export function mustMatchText(key: string, label: string, otherwise: string): Rule {
   return (candidate, wanted) => {

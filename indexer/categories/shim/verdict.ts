@@ -1,13 +1,8 @@
-import { compareLength, materialRule, mustAgree, type Rule } from '../judge.ts';
+import { compareLength, goesOn, materialRule, mustAgree, type Rule } from '../judge.ts';
 
 /** A shim is there for its thickness; too wide a ring scrapes the one it must not touch. */
 export const rules: readonly Rule[] = [
-  compareLength({
-    key: 'id',
-    label: 'Inside diameter',
-    more: { severity: 'care', text: 'it can sit off centre.' },
-    less: { severity: 'stops', text: 'it does not go on.' },
-  }),
+  goesOn,
   compareLength({
     key: 'od',
     label: 'Outside diameter',

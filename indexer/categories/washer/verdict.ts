@@ -1,6 +1,7 @@
 import {
   compareAttribute,
   compareLength,
+  goesOn,
   materialRule,
   mustAgree,
   mustMatchText,
@@ -16,12 +17,7 @@ const kind: Rule = compareAttribute({
 /** In a stack the sum of thicknesses decides, so another thickness is another washer (common practice). */
 export const rules: readonly Rule[] = [
   mustMatchText('thread', 'For thread', 'it was made for another screw.'),
-  compareLength({
-    key: 'id',
-    label: 'Inside diameter',
-    more: { severity: 'care', text: 'it can sit off centre.' },
-    less: { severity: 'stops', text: 'it does not go on.' },
-  }),
+  goesOn,
   compareLength({
     key: 'od',
     label: 'Outside diameter',
