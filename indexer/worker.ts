@@ -1,4 +1,4 @@
-import { type DocumentRows, openDocument, type Row, Unreadable } from './intake/index.ts';
+import { type DocumentRows, type GivenColumns, openDocument, type Row, Unreadable } from './intake/index.ts';
 
 /**
  * One document: on standard input a line of JSON, {@link WorkerRequest}, then the document's bytes; on standard
@@ -8,6 +8,7 @@ import { type DocumentRows, openDocument, type Row, Unreadable } from './intake/
 export interface WorkerRequest {
   name: string;
   mediaType?: string | undefined;
+  columns?: GivenColumns | undefined;
   limits: { rows: number };
 }
 
@@ -37,9 +38,9 @@ function say(line: WorkerAnswer): void {
 /** Rows in one line of the answer. The whole list as one text, or all its readings at once, would fill the memory. */
 const batch = 500;
 
-function answer({ name, limits }: WorkerRequest, bytes: Uint8Array): void {
+function answer({ name, columns, limits }: WorkerRequest, bytes: Uint8Array): void {
   try {
-    const { rows, rowsTotal, ...result } = openDocument(bytes, name, limits.rows);
+    const { rows, rowsTotal, ...result } = openDocument(bytes, name, { columns, mostRows: limits.rows });
     let rowsDone = 0;
     let ready: Row[] = [];
     const hand = () => {

@@ -1,5 +1,6 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
+import type { GivenColumns } from '../../indexer/intake/column-meanings.ts';
 import type { DocumentRows, Row } from '../../indexer/intake/rows.ts';
 import type { WorkerAnswer, WorkerRequest } from '../../indexer/worker.ts';
 import { type Refusal, refuse } from '../refusal.ts';
@@ -32,6 +33,8 @@ export const usualLimits: ReadLimits = {
 export interface ReadInChildOptions {
   name: string;
   mediaType?: string | undefined;
+  /** What a person says that its columns hold. */
+  columns?: GivenColumns | undefined;
   onProgress?: (rowsDone: number, rowsTotal: number) => void;
   limits?: Partial<ReadLimits>;
   /** The built `indexer/worker.ts`; left out, the one beside the running program. */
@@ -120,8 +123,8 @@ class Reader {
   }
 
   send(bytes: Uint8Array): void {
-    const { name, mediaType } = this.options;
-    const request: WorkerRequest = { name, mediaType, limits: { rows: this.limits.rows } };
+    const { name, mediaType, columns } = this.options;
+    const request: WorkerRequest = { name, mediaType, columns, limits: { rows: this.limits.rows } };
     const input = this.child.stdin!;
     // A child that is killed or refuses early closes its end; its answer or its end says why.
     input.on('error', () => undefined);

@@ -1,5 +1,5 @@
 import { foldHeader, headerRoles, headerWords, type Role, type Roles } from './column-words.ts';
-import { headerOf } from './columns.ts';
+import { headerOf } from './header.ts';
 import { cutWords, fragments, joinWords, type Word } from './line-words.ts';
 
 /** A header of a printed list: its words as cells, and the orders of columns that they can mean. */

@@ -1,17 +1,7 @@
-/** What a column of a parts list holds. `model` is a column of quantities for one model; `other` is kept with the remarks. */
-export type Role =
-  | 'ref'
-  | 'partNumber'
-  | 'description'
-  | 'qty'
-  | 'unit'
-  | 'remarks'
-  | 'price'
-  | 'size'
-  | 'material'
-  | 'level'
-  | 'model'
-  | 'other';
+import type { ColumnMeaning } from './column-meanings.ts';
+
+/** What a column of a parts list holds, as {@link ColumnMeaning} says. */
+export type Role = ColumnMeaning;
 
 /** Each role with how much a header word speaks for it, 0 to 1. */
 export type Roles = Partial<Record<Role, number>>;

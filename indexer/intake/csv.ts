@@ -1,7 +1,8 @@
 import { type CsvError, parse } from 'csv-parse/sync';
 import { clean } from './clean.ts';
-import { hiddenCharacters, lineTooLong, unclosedQuote } from './faults.ts';
+import { lineTooLong, unclosedQuote } from './faults.ts';
 import type { Grid, GridLine } from './grid.ts';
+import { GridBuilder } from './grid-builder.ts';
 import { Unreadable } from './unreadable.ts';
 
 /** The longest record, in characters: no part's line comes near it, and an unclosed quote ends at it. */
@@ -17,12 +18,13 @@ const mostMended = 50;
  * @throws {Unreadable} `too-large` beyond `mostRows` rows, `unreadable` when quotes make no sense
  */
 export function readCsv(text: string, separator: string, mostRows: number): Grid {
-  const grid: Grid = { pages: 1, lines: [], faults: [] };
+  const builder = new GridBuilder(mostRows);
+  const { grid } = builder;
   const bytes = Buffer.from(text);
   let start = 0;
   let row = 0;
   for (let mended = 0; start < bytes.length; mended += 1) {
-    const reach = readRecords(bytes.subarray(start), row, separator, mostRows, grid);
+    const reach = readRecords(bytes.subarray(start), row, separator, builder);
     if (reach === null) return grid;
     if (mended === mostMended)
       throw new Unreadable('unreadable', {
@@ -41,7 +43,7 @@ export function readCsv(text: string, separator: string, mostRows: number): Grid
 }
 
 /** Reads records until the end (null) or until a record that has no end: its first byte, and the rows before it. */
-function readRecords(bytes: Buffer, rowsBefore: number, separator: string, mostRows: number, grid: Grid) {
+function readRecords(bytes: Buffer, rowsBefore: number, separator: string, builder: GridBuilder) {
   let reach = { bytes: 0, row: rowsBefore };
   try {
     parse(bytes, {
@@ -54,14 +56,8 @@ function readRecords(bytes: Buffer, rowsBefore: number, separator: string, mostR
         const from = reach.bytes;
         reach = { bytes: context.bytes, row: rowsBefore + context.records + context.empty_lines };
         if (cells.some(cell => cell.startsWith('"') && cell.includes('\n')))
-          splitUnclosed(grid, reach, bytes.subarray(from, reach.bytes).toString(), separator);
-        else addLine(grid, reach.row, cells);
-        if (grid.lines.length > mostRows)
-          throw new Unreadable('too-large', {
-            place: `row ${reach.row}`,
-            message: `The list has more than ${mostRows} rows.`,
-            remedy: 'Split it into several files and send them one by one.',
-          });
+          splitUnclosed(builder, reach, bytes.subarray(from, reach.bytes).toString(), separator);
+        else addLine(builder, reach.row, cells);
         return null;
       },
     });
@@ -73,30 +69,17 @@ function readRecords(bytes: Buffer, rowsBefore: number, separator: string, mostR
   }
 }
 
-function addLine(grid: Grid, row: number, printed: string[]): void {
-  let hidden = false;
-  let broken = false;
-  const cells = printed.map(cell => {
-    const cleaned = clean(cell);
-    hidden ||= cleaned.hidden;
-    broken ||= cleaned.broken;
-    return cleaned.text.replace(/\s*[\r\n\f]+\s*/g, ' ').replaceAll('\t', ' ');
-  });
-  if (!cells.some(cell => cell.trim())) return;
-  const line: GridLine = { page: 1, place: `row ${row}`, cells };
-  if (broken) line.broken = true;
-  if (hidden) grid.faults.push(hiddenCharacters(line));
-  grid.lines.push(line);
-}
+const addLine = (builder: GridBuilder, row: number, cells: string[]) =>
+  builder.add({ page: 1, place: `row ${row}`, cells });
 
 /** A field that swallowed the lines after it, up to a stray quote further down: those lines are read again, unquoted. */
-function splitUnclosed(grid: Grid, reach: { row: number }, raw: string, separator: string): void {
+function splitUnclosed(builder: GridBuilder, reach: { row: number }, raw: string, separator: string): void {
   const [first, ...rest] = raw.split(/\r?\n/);
-  lose(grid, reach.row, first!);
+  lose(builder.grid, reach.row, first!);
   for (const text of rest) {
     if (!text.trim()) continue;
     reach.row += 1;
-    addLine(grid, reach.row, text.split(separator));
+    addLine(builder, reach.row, text.split(separator));
   }
 }
 

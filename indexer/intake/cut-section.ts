@@ -1,32 +1,35 @@
+import { runs } from './assign-roles.ts';
 import { partNumberLike, shapeOf } from './cell-kinds.ts';
+import type { ColumnMeaning } from './column-meanings.ts';
 import { type Heading, usualOrders } from './column-order.ts';
-import { runs } from './columns.ts';
 import { cutLine, type Ruler } from './cut-line.ts';
 import type { GridLine } from './grid.ts';
 import { cutWords, fragments, isWide, joinWords, type Word } from './line-words.ts';
-
-/** A line before it is cut; its words are cut when they are wanted, for all of them at once would fill the memory. */
-export interface PrintedLine extends GridLine {
-  text: string;
-}
 
 const sampleSize = 200;
 /** What a line that can't be cut in an order counts against that order. */
 const uncut = -5;
 
-/** Cuts the lines under one header (or none) into cells, in the order of columns that explains them best. */
+/** A line whose words are not cut yet: all of them at once would fill the memory. */
+type Printed = GridLine & { text: string };
+
+/**
+ * Cuts the lines under one header (or none) into cells, in the order of columns that explains them best, and tells
+ * that order. `orders` are those to choose from.
+ */
 export function cutSection(
-  lines: readonly PrintedLine[],
+  lines: readonly GridLine[],
   heading: Heading | null,
   shapes: ReadonlySet<string>,
-): void {
-  const printed = lines.filter(line => !line.faulted);
-  if (printed.length === 0) return;
+  orders: readonly (readonly ColumnMeaning[])[] = heading?.orders ?? usualOrders,
+): readonly ColumnMeaning[] {
+  const printed = lines.filter((line): line is Printed => !line.faulted && line.text !== undefined);
+  if (printed.length === 0) return orders[0]!;
   const sample = everyNth(printed, sampleSize).map(line => cutWords(line.text));
   const spaced = isSpaced(sample);
   const narrowEdge = spaced ? 4 : 1.2;
   const edges = spaced ? heading?.edges : undefined;
-  const rulers = (heading?.orders ?? usualOrders).map<Ruler>(roles => ({
+  const rulers = orders.map<Ruler>(roles => ({
     roles,
     shapes,
     narrowEdge,
@@ -45,9 +48,9 @@ export function cutSection(
     const words = cutWords(line.text);
     line.indent = words[0]!.start;
     if (descriptionEdge !== undefined) line.descriptionEdge = descriptionEdge;
-    line.roles = ruler.roles;
     line.cells = cellsOf(words, settled);
   }
+  return ruler.roles;
 }
 
 function everyNth<T>(items: readonly T[], count: number): readonly T[] {
@@ -122,12 +125,13 @@ function cellsOf(words: readonly Word[], ruler: Ruler): string[] {
 }
 
 /** Builds of part numbers seen often among the fragments and single words of a document. */
-export function usualShapes(lines: readonly PrintedLine[]): ReadonlySet<string> {
+export function usualShapes(lines: readonly GridLine[]): ReadonlySet<string> {
   const counts = new Map<string, number>();
   const see = (text: string) => {
     if (partNumberLike(text) === 2) counts.set(shapeOf(text), (counts.get(shapeOf(text)) ?? 0) + 1);
   };
   for (const line of everyNth(lines, 2000)) {
+    if (line.text === undefined) continue;
     const words = cutWords(line.text);
     const cut = new Set([...fragments(words), ...words].map(({ text }) => text));
     for (const text of cut) see(text);

@@ -1,21 +1,25 @@
 import type { LineContext, Reading } from '../reading/reading.ts';
-import { readCsv } from './csv.ts';
-import { decode } from './decode.ts';
+import type { GivenColumns } from './column-meanings.ts';
 import type { Entry } from './entry.ts';
-import type { Grid } from './grid.ts';
-import { mustBeText } from './kind.ts';
 import { findLanguage } from './language.ts';
 import { isFactOfPart } from './part-facts.ts';
-import { readPaste } from './paste.ts';
-import { readTable } from './read-table.ts';
+import { readGrid } from './read-grid.ts';
+import { readTables } from './read-table.ts';
 import { relate } from './relate.ts';
 import type { DocumentRows, Row } from './rows.ts';
-import { findSeparator } from './separator.ts';
 import { findUnit } from './unit.ts';
-import { Unreadable } from './unreadable.ts';
+import { noRows } from './unreadable.ts';
 
 /** Reads one line; `indexer/read.ts` has the one that knows the trade. */
 export type ReadLine = (text: string, context?: LineContext) => Reading;
+
+/** How a document is to be read. */
+export interface ReadOptions {
+  /** What columns hold, where a person says so; what is found stands in `tables`. */
+  columns?: GivenColumns | undefined;
+  /** The most lines it may have. */
+  mostRows?: number;
+}
 
 const usualMostRows = 200_000;
 
@@ -27,17 +31,18 @@ export interface OpenedDocument extends Omit<DocumentRows, 'rows'> {
   rows(): Generator<Row>;
 }
 
-/** Bytes → grid → rows → relations, then readings; see `readDocument` of `index.ts`. `mostRows` is the limit of lines. */
+/** Bytes → grid → rows → relations, then readings; see `readDocument` of `index.ts`. */
 export function openRows(
   bytes: Uint8Array,
   name: string,
   readLine: ReadLine,
-  mostRows = usualMostRows,
+  { columns, mostRows = usualMostRows }: ReadOptions = {},
 ): OpenedDocument {
   const grid = readGrid(bytes, mostRows);
-  const entries = readTable(grid);
+  const { entries, tables } = readTables(grid, columns);
   const taken = entries.filter(({ row }) => row.outcome === 'taken');
-  if (taken.length === 0 && grid.faults.length === 0) noRows('The document holds no line of a parts list.');
+  if (taken.length === 0 && grid.faults.length === 0)
+    throw noRows('The document holds no line of a parts list.');
   const relations = relate(entries);
   const descriptions = taken.map(({ row }) => row.description);
   const headers = entries.filter(({ row }) => row.reason === 'header').map(({ row }) => row.description);
@@ -46,6 +51,7 @@ export function openRows(
   const known = { lang: language ?? undefined, unit: unit ?? undefined };
   return {
     document: { name, pages: grid.pages, language, unit },
+    tables,
     relations,
     balloons: [],
     faults: grid.faults,
@@ -58,28 +64,14 @@ export function openRows(
 }
 
 /** All of a document at once. */
-export function readRows(bytes: Uint8Array, name: string, readLine: ReadLine): DocumentRows {
-  const { rows, rowsTotal: _, ...rest } = openRows(bytes, name, readLine);
+export function readRows(
+  bytes: Uint8Array,
+  name: string,
+  readLine: ReadLine,
+  options?: ReadOptions,
+): DocumentRows {
+  const { rows, rowsTotal: _, ...rest } = openRows(bytes, name, readLine, options);
   return { ...rest, rows: [...rows()] };
-}
-
-/** The grid of a document of any kind that is read so far; a further kind is a further branch here. */
-function readGrid(bytes: Uint8Array, mostRows: number): Grid {
-  if (bytes.length === 0) noRows('The document is empty.');
-  mustBeText(bytes);
-  const { text } = decode(bytes);
-  if (!text.trim()) noRows('The document holds nothing but blank lines.');
-  const separator = findSeparator(text);
-  return separator === null ? readPaste(text, mostRows) : readCsv(text, separator, mostRows);
-}
-
-function noRows(message: string): never {
-  throw new Unreadable('no-rows', {
-    place: 'the document',
-    message,
-    remedy:
-      'Send the parts list itself, one part on each line, with at least a description or a part number.',
-  });
 }
 
 /** Reads a row's words: the description, with what a size or material column and its remarks state of the part. */

@@ -1,4 +1,3 @@
-import type { Role } from './column-words.ts';
 import type { Fault } from './rows.ts';
 
 /** One printed line of a document, cut into cells. */
@@ -15,8 +14,18 @@ export interface GridLine {
   descriptionEdge?: number;
   /** True when a character of this line could not be read. */
   broken?: boolean;
-  /** What each cell is, where the cells could only be cut by knowing the columns. */
-  roles?: readonly Role[];
+  /** The line as it stands, where its cells are still to be cut out of it; its words are cut when they are wanted. */
+  text?: string;
+  /** Lines of one sheet, or of one table of a page; no table reaches beyond it. */
+  stretch?: number;
+  /** For each cell the cell it is merged with, itself where it is not; absent where none is. */
+  merged?: readonly number[];
+  /** True where merged cells say that this line goes on from the row above. */
+  continued?: boolean;
+  /** True for a row that the sheet hides. */
+  hidden?: boolean;
+  /** Cells that the sheet holds as a date. */
+  dates?: readonly number[];
   /** The code of the fault that keeps this line from being read; its words then stand in the first cell. */
   faulted?: string;
 }
@@ -30,3 +39,11 @@ export interface Grid {
 
 /** The cells of a line without those that are blank. */
 export const filled = (line: GridLine): string[] => line.cells.map(cell => cell.trim()).filter(Boolean);
+
+/** What stands in one column, blanks left out. */
+export const columnCells = (at: number, lines: readonly GridLine[]): string[] =>
+  lines.map(line => line.cells[at]?.trim() ?? '').filter(Boolean);
+
+/** The cells of a line of titles: a title stands in every column that it is merged over. */
+export const titlesOf = ({ cells, merged }: GridLine): string[] =>
+  merged ? cells.map((cell, at) => cell || (cells[merged[at] ?? at] ?? '')) : cells;

@@ -1,21 +1,28 @@
 import { read } from '../read.ts';
-import { type OpenedDocument, openRows, readRows } from './document.ts';
+import { type OpenedDocument, openRows, type ReadOptions, readRows } from './document.ts';
 import type { DocumentRows } from './rows.ts';
 
-export type { OpenedDocument } from './document.ts';
+export { type ColumnMeaning, columnMeanings, type GivenColumns } from './column-meanings.ts';
+export type { OpenedDocument, ReadOptions } from './document.ts';
 export type * from './rows.ts';
 export { Unreadable, type UnreadableCode } from './unreadable.ts';
 
 /**
- * Reads a document's parts list: CSV or pasted text so far. Every line is taken, skipped or faulted, in printed order.
- * The kind is told by content; `name` only names the document in the answer, and a media type is not believed.
+ * Reads a document's parts list: CSV, XLSX, ODS, a web page's tables or pasted text. Every line is taken, skipped or
+ * faulted, in printed order. The kind is told by content; `name` only names the document in the answer, and a media
+ * type is not believed. `options.columns` says what columns hold where `tables` of an earlier answer had them wrong.
  * @throws {Unreadable} when nothing of it can be given, with place and remedy
  */
-export function readDocument(bytes: Uint8Array, name: string, _mediaType?: string): DocumentRows {
-  return readRows(bytes, name, read);
+export function readDocument(
+  bytes: Uint8Array,
+  name: string,
+  _mediaType?: string,
+  options?: ReadOptions,
+): DocumentRows {
+  return readRows(bytes, name, read, options);
 }
 
-/** The same with its rows read one by one as they are asked for, and refused beyond `mostRows` lines. */
-export function openDocument(bytes: Uint8Array, name: string, mostRows: number): OpenedDocument {
-  return openRows(bytes, name, read, mostRows);
+/** The same with its rows read one by one as they are asked for. */
+export function openDocument(bytes: Uint8Array, name: string, options: ReadOptions): OpenedDocument {
+  return openRows(bytes, name, read, options);
 }

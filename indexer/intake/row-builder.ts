@@ -1,9 +1,9 @@
 import { type Cells, cellsOf, indentOf, textOf } from './cells.ts';
-import type { Column, Layout } from './columns.ts';
 import { addVariant, type Entry, entry, setQuantity } from './entry.ts';
-import { brokenCharacters, moreCells } from './faults.ts';
+import { brokenCharacters, moreCells, turnedIntoDate } from './faults.ts';
 import { filled, type GridLine } from './grid.ts';
 import { type Habits, habitsOf } from './habits.ts';
+import type { Column, Layout } from './layout.ts';
 import {
   continues,
   isFooter,
@@ -19,6 +19,9 @@ import { hasSize } from './part-facts.ts';
 import { readReference } from './reference.ts';
 import { attachingWords } from './remark-words.ts';
 import type { Fault } from './rows.ts';
+
+/** Columns in which no list has dates. */
+const datesAreNone = new Set<Column['role']>(['ref', 'partNumber', 'description', 'qty', 'size', 'model']);
 
 /** Sorts the lines of tables into rows taken, skipped and faulted; keeps what one line means for the next. */
 export class RowBuilder {
@@ -57,6 +60,8 @@ export class RowBuilder {
       for (const line of lines) {
         if (line.faulted) {
           if (nth === 0) this.fault(line);
+        } else if (line.hidden) {
+          if (nth === 0) this.skip(line, 'hidden');
         } else this.readLine(line, group, layout, nth, columns, habits);
       }
     });
@@ -92,10 +97,11 @@ export class RowBuilder {
     if (!text) return;
     const reason = reasonToSkip(cells, text, habits);
     if (reason === 'total' || reason === 'empty' || reason === 'footer') this.skip(line, reason, text);
+    else if (line.continued && this.last) this.continueLast(line, cells);
     else if (!cells.ref && !cells.partNumber && this.goesOn(line, cells, habits))
       this.continueLast(line, cells);
     else if (reason) this.skip(line, reason, text);
-    else this.take(line, cells, columns);
+    else this.take(line, cells, group, columns);
   }
 
   private tooManyCells(line: GridLine, width: number): void {
@@ -129,11 +135,10 @@ export class RowBuilder {
     row.description = joinWrapped(row.description, cells.description);
     row.remarks = joinWrapped(row.remarks, cells.remarks);
     if (cells.qty) setQuantity(this.last!, cells.qty);
-    const [kind, from] = row.place.replace('lines', 'line').replace('rows', 'row').split(/[ -]/);
-    row.place = `${kind}s ${from}-${line.place.split(' ')[1]}`;
+    row.place = through(row.place, line.place);
   }
 
-  private take(line: GridLine, cells: Cells, columns: string): void {
+  private take(line: GridLine, cells: Cells, group: readonly Column[], columns: string): void {
     const reference = readReference(cells.ref);
     const { number, words } = numberOrWords(cells.partNumber);
     const indent = indentOf(cells.description);
@@ -152,10 +157,20 @@ export class RowBuilder {
     if (taken.row.qty === null && reference?.qty) taken.row.qty = reference.qty;
     for (const { model, text } of cells.models) addVariant(taken, model, text);
     if (line.broken) this.broken(taken, line);
+    if (line.dates) this.dates(taken, line, group);
     taken.attachingTo = this.attachingTo;
     if (this.attachingTo === null) this.lastRef = taken.row.ref;
     this.entries.push(taken);
     this.last = taken.row.outcome === 'taken' ? taken : null;
+  }
+
+  /** Where a number or a name is expected, a date is what a spreadsheet made of one: `12-03`, `1/4`. */
+  private dates(taken: Entry, line: GridLine, group: readonly Column[]): void {
+    const turned = group.filter(({ at, role }) => datesAreNone.has(role) && line.dates!.includes(at));
+    for (const { at } of turned) {
+      this.faults.push(turnedIntoDate(line, line.cells[at]!));
+      taken.doubts.push(`a spreadsheet turned this into a date: "${line.cells[at]}"`);
+    }
   }
 
   /** A character that can't be read spoils a number; in words a person can still guess, and is asked to. */
@@ -166,6 +181,13 @@ export class RowBuilder {
     else taken.doubts.push('some characters could not be read');
   }
 }
+
+/** `sheet 2, row 4` through `sheet 2, row 5` is `sheet 2, rows 4-5`. */
+const through = (from: string, to: string): string =>
+  from.replace(
+    /(row|line)s? (\d+)(?:-\d+)?$/,
+    (_, kind, first) => `${kind}s ${first}-${/\d+$/.exec(to)?.[0]}`,
+  );
 
 /** Why a line of a table is no part; null for a part, also one without reference, number or quantity. */
 function reasonToSkip(cells: Cells, text: string, habits: Habits): string | null {

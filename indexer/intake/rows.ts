@@ -1,4 +1,5 @@
 import type { Reading } from '../reading/reading.ts';
+import type { ColumnMeaning } from './column-meanings.ts';
 
 /** What became of one row of a document: a line of the list, not a part, or not readable. */
 export type Outcome = 'taken' | 'skipped' | 'faulted';
@@ -73,9 +74,19 @@ export interface Balloon {
   y: number;
 }
 
+/** One table of a document and what its columns were taken for; a header repeated on further pages is one table. */
+export interface Table {
+  /** Where it begins. */
+  page: number;
+  place: string;
+  /** From left to right; a list beside it begins where the first meaning comes again. */
+  columns: { title: string; meaning: ColumnMeaning }[];
+}
+
 /** All that the intake says of one document: what `fettle rows` prints and the API gives. */
 export interface DocumentRows {
   document: { name: string; pages: number; language: string | null; unit: 'mm' | 'in' | null };
+  tables: Table[];
   rows: Row[];
   relations: Relation[];
   balloons: Balloon[];

@@ -1,4 +1,4 @@
-import { headerOf } from './columns.ts';
+import { headerOf } from './header.ts';
 
 const separators = [';', '\t', '|', ','] as const;
 const sampleLength = 65_536;

@@ -15,3 +15,12 @@ export class Unreadable extends Error {
     this.remedy = facts.remedy;
   }
 }
+
+/** A document that holds no list. */
+export const noRows = (message: string): Unreadable =>
+  new Unreadable('no-rows', {
+    place: 'the document',
+    message,
+    remedy:
+      'Send the parts list itself, one part on each line, with at least a description or a part number.',
+  });

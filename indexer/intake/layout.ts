@@ -1,0 +1,119 @@
+import { assignRoles, scoreRoles } from './assign-roles.ts';
+import type { ColumnMeaning } from './column-meanings.ts';
+import { headerRoles, type Role, type Roles } from './column-words.ts';
+import type { GridLine } from './grid.ts';
+import { strongestRole } from './header.ts';
+import { modelColumns, modelName } from './model-columns.ts';
+import { readReference } from './reference.ts';
+
+/** One column of a table: which cell of a line, what stands in it, and for a model's quantities, which model. */
+export interface Column {
+  at: number;
+  role: Role;
+  /** The header as printed; '' where there is none. */
+  title: string;
+  model?: string;
+}
+
+/** Columns that belong to one row; a sheet with lists side by side has several groups. */
+export type Layout = Column[][];
+
+const sampleSize = 300;
+
+/** The layout of a table from its header cells (null where it has none) and its lines together. */
+export function findLayout(header: readonly string[] | null, lines: readonly GridLine[]): Layout {
+  const sample = sampleOf(lines);
+  const width = widthOf(header, sample);
+  const titles = Array.from({ length: width }, (_, at) => header?.[at]?.trim() ?? '');
+  const groups = groupStarts(titles, header ? titles.map(title => headerRoles(title)) : null, sample, width);
+  return groups.map((start, nth) =>
+    findColumns(titles, sample, start, groups[nth + 1] ?? width, header !== null),
+  );
+}
+
+/** The layout that roles from left to right make; columns whose order repeats are lists side by side. */
+export function layoutOf(roles: readonly ColumnMeaning[], titles: readonly string[] | null): Layout {
+  const first = roles.find(role => role !== 'other');
+  const groups: Layout = [];
+  roles.forEach((role, at) => {
+    const title = titles?.[at]?.trim() ?? '';
+    const column: Column = { at, role, title };
+    if (role === 'model') column.model = modelName(title) || `column ${at + 1}`;
+    const repeats =
+      role === first && groups.length > 0 && groups.at(-1)!.some(({ role: used }) => used === first);
+    if (groups.length === 0 || (repeats && first !== 'model')) groups.push([column]);
+    else groups.at(-1)!.push(column);
+  });
+  return groups;
+}
+
+/** The first lines of a table, together, for references are known by running on. */
+function sampleOf(lines: readonly GridLine[]): readonly GridLine[] {
+  const sample: GridLine[] = [];
+  for (const line of lines) {
+    if (!line.faulted && !line.continued && !line.hidden) sample.push(line);
+    if (sample.length === sampleSize) break;
+  }
+  return sample;
+}
+
+/** The cells that a column without a title must fill, as a share of the lines, to be one rather than a slip. */
+const leastFilled = 0.4;
+
+function widthOf(header: readonly string[] | null, sample: readonly GridLine[]): number {
+  const widest = sample.reduce((most, line) => Math.max(most, line.cells.length), 1);
+  if (!header) return widest;
+  let width = header.length;
+  const fills = (at: number) => sample.filter(line => line.cells[at]?.trim()).length;
+  while (width < widest && fills(width) >= leastFilled * sample.length) width += 1;
+  return width;
+}
+
+/** Where each of the lists side by side begins: at the first title's next appearance. */
+function groupStarts(
+  titles: readonly string[],
+  roles: (Roles | null)[] | null,
+  sample: readonly GridLine[],
+  width: number,
+): number[] {
+  if (roles) {
+    const first = titles.find(title => title !== '');
+    const starts = titles.flatMap((title, at) => (title === first ? [at] : []));
+    const descriptions = roles.filter(role => role && strongestRole(role) === 'description').length;
+    return starts.length > 1 && descriptions === starts.length ? [0, ...starts.slice(1)] : [0];
+  }
+  for (const groups of [4, 3, 2]) {
+    if (width % groups || width / groups < 3) continue;
+    const size = width / groups;
+    const alike = sample.filter(line => {
+      const kinds = line.cells.map(cell => (readReference(cell) ? 'n' : /\p{L}{3}/u.test(cell) ? 'w' : 'c'));
+      return (
+        line.cells.length > size && kinds.slice(0, size).join('') === kinds.slice(size, 2 * size).join('')
+      );
+    });
+    if (alike.length > sample.length * 0.6) return Array.from({ length: groups }, (_, nth) => nth * size);
+  }
+  return [0];
+}
+
+function findColumns(
+  titles: readonly string[],
+  sample: readonly GridLine[],
+  start: number,
+  end: number,
+  named: boolean,
+): Column[] {
+  const columns: Column[] = titles
+    .slice(start, end)
+    .map((title, nth) => ({ at: start + nth, role: 'other', title }));
+  const models = named ? modelColumns(columns, sample) : new Map<Column, string>();
+  const open = columns.filter(column => !models.has(column));
+  const scores = open.map(column => scoreRoles(column, sample, named));
+  const assigned = assignRoles(scores);
+  open.forEach((column, nth) => {
+    column.role = assigned[nth] ?? 'other';
+  });
+  for (const [column, model] of models) Object.assign(column, { role: 'model', model });
+  // Prices with and without tax, and what has no title: kept, but not as a part's own fact.
+  return columns;
+}
