@@ -64,7 +64,9 @@ const pageStale = () =>
   stale(join(root, 'dist/.page'), 'api', 'indexer', 'web', 'vite.config.ts', 'package-lock.json');
 
 if (wants('--dev')) {
-  const run = (command, ...args) => spawn(command, args, { cwd: root, stdio: 'inherit', shell: false });
+  // The page being developed is served by Vite on a port of its own, and must be allowed to write from there.
+  const env = { ...process.env, FETTLE_PAGE_PORT: '4181' };
+  const run = (command, ...args) => spawn(command, args, { cwd: root, env, stdio: 'inherit', shell: false });
   run('npx', 'tsx', 'watch', 'api/cli/main.ts', 'serve');
   run('npx', 'vite', '--config', 'vite.config.ts');
 } else {

@@ -9,6 +9,7 @@ export async function serveFolder(env: NodeJS.ProcessEnv): Promise<number> {
       folder: env.FETTLE_DATA ?? './data',
       databaseUrl: env.DATABASE_URL,
       port: portFrom(env.PORT),
+      ...(env.FETTLE_PAGE_PORT && { alsoAt: [portFrom(env.FETTLE_PAGE_PORT)] }),
       say: line => process.stdout.write(`${line}\n`),
       prepare: seedDemo,
     });
