@@ -44,8 +44,8 @@ export function cellsOf(line: GridLine, group: readonly Column[]): Cells {
   return cells;
 }
 
-/** All that a line says, in the order of a row. */
-export const textOf = (cells: Cells): string =>
+/** What a line says, field by field in the order of a row. */
+export const fieldsOf = (cells: Cells): string[] =>
   [
     cells.ref,
     cells.partNumber,
@@ -53,10 +53,11 @@ export const textOf = (cells: Cells): string =>
     cells.qty,
     cells.remarks,
     cells.price,
-    ...cells.models.map(m => m.text),
-  ]
-    .filter(Boolean)
-    .join('  ');
+    ...cells.models.map(({ text }) => text),
+  ].filter(Boolean);
+
+/** The same as one text. */
+export const textOf = (cells: Cells): string => fieldsOf(cells).join('  ');
 
 /** Points, bullets or blanks before a description are its depth in the assembly. */
 export function indentOf(description: string): { text: string; depth: number | null } {

@@ -1,23 +1,43 @@
 import { isProse } from './clean.ts';
+import { looksJapanese } from './encoding/japanese.ts';
+import { wideOrder } from './encoding/wide-order.ts';
 import { Unreadable } from './unreadable.ts';
 
 /** Text of a document, and how it was written. Characters that could not be read are U+FFFD. */
 export interface Decoded {
   text: string;
-  encoding: 'utf-8' | 'utf-16le' | 'utf-16be' | 'windows-1252' | 'shift_jis';
+  encoding: string;
 }
 
-const sampleLength = 65_536;
-
 /**
- * Bytes to text. A byte order mark decides; else every other byte being zero means UTF-16; else UTF-8 where the
- * sequences hold together, a few broken ones aside; else Shift JIS where it gives kana, and Windows-1252.
+ * Bytes to text. A byte order mark decides; else zero bytes where one order of UTF-16 makes sense of them; else UTF-8
+ * where the sequences hold together, a few broken ones aside; else Shift JIS or EUC-JP where it gives Japanese words,
+ * and Windows-1252.
  * @throws {Unreadable} `unreadable` when the bytes are not text
  */
 export function decode(bytes: Uint8Array): Decoded {
   const decoded = decodeAny(bytes);
   if (!isProse(decoded.text)) notText('the document', 'it is full of control characters');
   return decoded;
+}
+
+/** The same for a web page or XML, which may name its encoding itself: believed where the bytes bear it out. */
+export function decodeMarkup(bytes: Uint8Array): string {
+  const start = Buffer.from(bytes.buffer, bytes.byteOffset, Math.min(bytes.length, 2048)).toString('latin1');
+  const named =
+    /<meta[^>]+charset\s*=\s*["']?\s*([\w:.-]+)/i.exec(start) ??
+    /^<\?xml[^>]+encoding\s*=\s*["']([\w:.-]+)/i.exec(start);
+  const decoder = named && !bytes.includes(0) ? decoderOf(named[1]!) : null;
+  if (!decoder || decoder.encoding === 'utf-8') return decode(bytes).text;
+  return decoder.encoding === 'windows-1252' ? decodeWindows1252(bytes) : decoder.decode(bytes);
+}
+
+function decoderOf(label: string): TextDecoder | null {
+  try {
+    return new TextDecoder(label);
+  } catch {
+    return null;
+  }
 }
 
 function notText(place: string, why: string): never {
@@ -41,12 +61,14 @@ function decodeAny(bytes: Uint8Array): Decoded {
   if (broken === 0) return utf8;
   // Two bytes that make one character together hardly ever do so by chance: more whole than broken is UTF-8.
   if (count(utf8.text, /[^\x00-\x7f�]/g) > broken) return utf8;
-  const japanese = decodeAs('shift_jis', bytes);
-  if (!japanese.text.includes('�') && count(japanese.text, /[\u3041-\u30ff]/g) * 4 > broken) return japanese;
+  for (const encoding of ['euc-jp', 'shift_jis'] as const) {
+    const japanese = decodeAs(encoding, bytes);
+    if (looksJapanese(japanese.text)) return japanese;
+  }
   return { text: decodeWindows1252(bytes), encoding: 'windows-1252' };
 }
 
-function decodeAs(encoding: Decoded['encoding'], bytes: Uint8Array): Decoded {
+function decodeAs(encoding: string, bytes: Uint8Array): Decoded {
   return { text: new TextDecoder(encoding).decode(bytes), encoding };
 }
 
@@ -65,19 +87,4 @@ function count(text: string, pattern: RegExp): number {
   let found = 0;
   for (const _ of text.matchAll(pattern)) found += 1;
   return found;
-}
-
-/** UTF-16 without a mark: nearly all the zero bytes stand on one side of the pairs. */
-function wideOrder(bytes: Uint8Array): 'utf-16le' | 'utf-16be' | null {
-  const length = Math.min(bytes.length, sampleLength) & ~1;
-  let first = 0;
-  let second = 0;
-  for (let at = 0; at < length; at += 2) {
-    if (bytes[at] === 0) first += 1;
-    if (bytes[at + 1] === 0) second += 1;
-  }
-  const pairs = length / 2;
-  if (second > pairs * 0.4 && first < pairs * 0.05) return 'utf-16le';
-  if (first > pairs * 0.4 && second < pairs * 0.05) return 'utf-16be';
-  return null;
 }

@@ -106,14 +106,14 @@ function findColumns(
   const columns: Column[] = titles
     .slice(start, end)
     .map((title, nth) => ({ at: start + nth, role: 'other', title }));
-  const models = named ? modelColumns(columns, sample) : new Map<Column, string>();
+  const models = named ? modelColumns(columns, sample) : new Map<Column, string | null>();
   const open = columns.filter(column => !models.has(column));
   const scores = open.map(column => scoreRoles(column, sample, named));
   const assigned = assignRoles(scores);
   open.forEach((column, nth) => {
     column.role = assigned[nth] ?? 'other';
   });
-  for (const [column, model] of models) Object.assign(column, { role: 'model', model });
+  for (const [column, model] of models) if (model !== null) Object.assign(column, { role: 'model', model });
   // Prices with and without tax, and what has no title: kept, but not as a part's own fact.
   return columns;
 }

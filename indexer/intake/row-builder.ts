@@ -1,4 +1,4 @@
-import { type Cells, cellsOf, indentOf, textOf } from './cells.ts';
+import { type Cells, cellsOf, fieldsOf, indentOf, textOf } from './cells.ts';
 import { addVariant, type Entry, entry, setQuantity } from './entry.ts';
 import { brokenCharacters, moreCells, turnedIntoDate } from './faults.ts';
 import { filled, type GridLine } from './grid.ts';
@@ -95,8 +95,10 @@ export class RowBuilder {
     const cells = cellsOf(line, group);
     const text = textOf(cells);
     if (!text) return;
-    const reason = reasonToSkip(cells, text, habits);
-    if (reason === 'total' || reason === 'empty' || reason === 'footer') this.skip(line, reason, text);
+    const spans = spansTable(line);
+    const reason = reasonToSkip(cells, text, habits, spans);
+    if (reason === 'total' || reason === 'empty' || reason === 'footer' || (spans && reason))
+      this.skip(line, reason, text);
     else if (line.continued && this.last) this.continueLast(line, cells);
     else if (!cells.ref && !cells.partNumber && this.goesOn(line, cells, habits))
       this.continueLast(line, cells);
@@ -189,15 +191,23 @@ const through = (from: string, to: string): string =>
     (_, kind, first) => `${kind}s ${first}-${/\d+$/.exec(to)?.[0]}`,
   );
 
+/** One cell over three columns or more is a heading; no row of a list has such. */
+const spansTable = ({ cells, merged }: GridLine): boolean => {
+  if (!merged || cells.filter(cell => cell.trim()).length !== 1) return false;
+  const at = cells.findIndex(cell => cell.trim());
+  return merged.filter(column => column === at).length >= 3;
+};
+
 /** Why a line of a table is no part; null for a part, also one without reference, number or quantity. */
-function reasonToSkip(cells: Cells, text: string, habits: Habits): string | null {
-  const numbered = /[\p{L}\d]/u.test(cells.partNumber);
+function reasonToSkip(cells: Cells, text: string, habits: Habits, spans: boolean): string | null {
+  const numbered = numberOrWords(cells.partNumber).number !== '';
   const referred = readReference(cells.ref) !== null;
   if (!referred && !numbered && isTotal(text)) return 'total';
   if (!(referred && (numbered || cells.qty)) && isFooter(text)) return 'footer';
   if (referred && !numbered && isUnused(cells.description) && (cells.description || isUnused(cells.remarks)))
     return 'empty';
-  const alone = text === cells.description.trim() || (text === cells.ref && !referred);
+  const alone = !referred && !numbered && !cells.qty && fieldsOf(cells).length === 1;
+  if (alone && spans) return isNote(text) ? 'note' : 'heading';
   if (alone && !hasSize(text) && (habits.numbered || !/\p{L}/u.test(text)))
     return isNote(text) ? 'note' : 'heading';
   return null;
