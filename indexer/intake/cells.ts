@@ -1,4 +1,5 @@
 import type { GridLine } from './grid.ts';
+import { hasWord } from './cell-kinds.ts';
 import type { Column } from './layout.ts';
 
 /** What stands in a line's columns, by their meaning; '' where nothing does. */
@@ -15,7 +16,7 @@ export interface Cells {
   models: { model: string; text: string }[];
 }
 
-/** A line's cells under the columns of one list. What no column of a row takes is kept with the remarks. */
+/** A line's cells under the columns of one list. What no column of a row takes is kept with the remarks, a bare number under its title. */
 export function cellsOf(line: GridLine, group: readonly Column[]): Cells {
   const cells: Cells = {
     ref: '',
@@ -30,13 +31,13 @@ export function cellsOf(line: GridLine, group: readonly Column[]): Cells {
     models: [],
   };
   const more: string[] = [];
-  for (const { at, role, model } of group) {
+  for (const { at, role, model, title } of group) {
     const printed = line.cells[at] ?? '';
     const text = printed.replace(/\s+/g, ' ').trim();
     if (role === 'model') cells.models.push({ model: model!, text });
     if (!text || role === 'model') continue;
     if (role === 'size' || role === 'material') cells.facts.push(text);
-    else if (role === 'other') more.push(text);
+    else if (role === 'other') more.push(title && !hasWord(text) ? `${title}: ${text}` : text);
     else if (role === 'description') cells.description = printed.trimEnd().replace(/(?<=\S)\s+/g, ' ');
     else cells[role] = text;
   }

@@ -1,0 +1,76 @@
+import { type Field, type Layout, layOut, plainLayout, type Printed } from './lay-out.ts';
+import { type List, makeList, type Wish } from './make-list.ts';
+import { Chance } from './random.ts';
+import { writeHtml } from './write-html.ts';
+import { writeOds, writeXlsx } from './write-sheets.ts';
+import { writeColumns, writeSeparated, writeTabs } from './write-text.ts';
+
+export type Format = 'csv' | 'tsv' | 'xlsx' | 'ods' | 'html' | 'text';
+export const formats: readonly Format[] = ['csv', 'tsv', 'xlsx', 'ods', 'html', 'text'];
+
+/** A kind of sheet: how it is laid out, and what its list has. */
+export interface Kind {
+  name: string;
+  layout?: Partial<Layout>;
+  wish?: Wish;
+  /** Formats that it is not met in. */
+  not?: Format[];
+}
+
+const orders: Field[][] = [
+  ['ref', 'partNumber', 'description', 'qty', 'remarks'],
+  ['ref', 'description', 'partNumber', 'qty', 'remarks'],
+  ['partNumber', 'description', 'qty', 'remarks', 'ref'],
+  ['ref', 'qty', 'partNumber', 'description', 'remarks'],
+];
+
+export const kinds: readonly Kind[] = [
+  { name: 'a plain list' },
+  { name: 'titles, headings, a total and a footer', layout: { titles: true, footers: true, total: true }, wish: { headings: true } },
+  { name: 'no header', layout: { header: 'none' } },
+  { name: 'the header again on every page', layout: { header: 'every page', perPage: 14, footers: true } },
+  { name: 'a header over two lines', layout: { header: 'two lines', titles: true } },
+  { name: 'a header in capitals, and prices', layout: { header: 'capitals', fields: ['ref', 'partNumber', 'description', 'qty', 'price', 'remarks'] }, wish: { prices: true } },
+  { name: 'two lists side by side', layout: { groups: 2, fields: ['ref', 'partNumber', 'description', 'qty'], titles: true } },
+  { name: 'three lists side by side', layout: { groups: 3, fields: ['ref', 'partNumber', 'description', 'qty'] }, wish: { lines: 60 } },
+  { name: 'four lists side by side', layout: { groups: 4, fields: ['ref', 'partNumber', 'description'] }, wish: { lines: 80 } },
+  { name: 'two lists side by side without header', layout: { groups: 2, header: 'none', fields: ['ref', 'partNumber', 'description', 'qty'] } },
+  { name: 'wrapped descriptions', layout: { wrapAt: 14 } },
+  { name: 'columns for models', layout: { fields: ['ref', 'partNumber', 'description', 'models', 'remarks'] }, wish: { models: 3 } },
+  { name: 'columns for models under one title', layout: { header: 'two lines', fields: ['ref', 'partNumber', 'description', 'models', 'remarks'] }, wish: { models: 4 }, not: ['text'] },
+];
+
+export interface Made {
+  list: List;
+  rows: Printed[];
+  bytes: Uint8Array;
+}
+
+/** A list of a kind in a format, made by chance from a seed: the same one each time. */
+export function makeDocument(kind: Kind, format: Format, seed: number): Made {
+  const chance = new Chance(seed * 7919 + 1);
+  const list = makeList(seed, kind.wish);
+  const order = kind.layout?.fields ? {} : { fields: chance.pick(orders) };
+  const layout = { ...plainLayout, ...order, ...kind.layout };
+  const rows = layOut(list, layout, chance);
+  return { list: asPrinted(list, layout), rows, bytes: write(rows, format, chance) };
+}
+
+/** What a sheet without a column for them does not say of its lines. */
+function asPrinted(list: List, { fields }: Layout): List {
+  const lines = list.lines.map(line => {
+    const { supersededBy: _, includes: __, serial: ___, notSold: ____, option: _____, ...bare } = line;
+    const printed = fields.includes('remarks') ? line : { ...bare, remarks: '' };
+    return fields.includes('qty') ? printed : { ...printed, qty: null };
+  });
+  return { ...list, lines };
+}
+
+function write(rows: readonly Printed[], format: Format, chance: Chance): Uint8Array {
+  if (format === 'xlsx') return writeXlsx(rows);
+  if (format === 'ods') return writeOds(rows);
+  if (format === 'html') return Buffer.from(writeHtml(rows, chance));
+  if (format === 'tsv') return Buffer.from(writeTabs(rows));
+  if (format === 'text') return Buffer.from(writeColumns(rows, chance.whole(2, 4)));
+  return Buffer.from((chance.in100(30) ? '\ufeff' : '') + writeSeparated(rows, chance.pick([';', ',', '|'])));
+}
