@@ -36,7 +36,7 @@ export function scoreRoles(column: Column, sample: readonly GridLine[], named: b
     if (role === 'ref') content += runs(cells) ? 2 : -1;
     if (role === 'qty' && cells.length > 4 && runs(cells)) content -= 3;
     if (role === 'partNumber') content += 2 * (new Set(cells).size / Math.max(cells.length, 1)) - 1;
-    if (role === 'description') content += Math.min(averageLength(cells) / 10, 2) + fill;
+    if (role === 'description') content += Math.min(averageLength(cells) / 10, 2) + 3 * fill - 2;
     if (role === 'remarks') content += (named ? 0.5 : 0) - fill;
     scores[role] = 6 * word + Math.max(content, word ? -5 : -6);
   }

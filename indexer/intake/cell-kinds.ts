@@ -3,9 +3,9 @@ import type { Role } from './column-words.ts';
 import { readQuantity } from './quantity.ts';
 import { readReference } from './reference.ts';
 
-/** Sizes that look like part numbers: `3x8`, `M3x8`, `5 x 11 x 4`, `1/4-20`, `Ø12`. */
+/** Sizes that look like part numbers: `3x8`, `M3x8`, `5 x 11 x 4`, `1/4-20`, `Ø12`; `M6 43 717` is no size. */
 const sizeLike =
-  /^(?:[MØø⌀]\s?\d|(?:#|no\.?\s?)?\d[\d.,/]*\s*[-x×*]\s*\d[\d.,/]*\s*(?:x|×|\*)|\d[\d.,/]*\s*[x×*]\s*\d|\d+\/\d+\s*-\s*\d+|(?:DIN|ISO|JIS|EN|BS|ANSI|AS)\s?\d)/i;
+  /^(?:M\s?\d{1,2}(?:[.,]\d{1,2})?(?:\s*[-x×*]\s*\d{1,3}(?:[.,]\d+)?)*$|[Øø⌀]\s?\d|(?:#|no\.?\s?)?\d[\d.,/]*\s*[-x×*]\s*\d[\d.,/]*\s*(?:x|×|\*)|\d[\d.,/]*\s*[x×*]\s*\d|\d+\/\d+\s*-\s*\d+|(?:DIN|ISO|JIS|EN|BS|ANSI|AS)\s?\d)/i;
 const code = /^[A-Z0-9](?:[A-Z0-9]|[ ._/+–-](?=[A-Z0-9(]))*(?:\([A-Z0-9]+\))?$/i;
 const money =
   /^(?:[€$£¥]|EUR|USD|GBP|CHF)?\s?\d{1,3}(?:[.,' ]?\d{3})*(?:[.,]\d{2})\s?(?:[€$£¥]|EUR|USD|GBP|CHF|円)?$|^[¥￥]\s?\d[\d,]*$|^\d[\d,]*\s?円$/i;

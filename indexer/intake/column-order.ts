@@ -1,6 +1,7 @@
-import { foldHeader, headerRoles, headerWords, type Role, type Roles } from './column-words.ts';
+import { foldHeader, headerRoles, headerWords, isTitle, type Role, type Roles } from './column-words.ts';
 import { headerOf } from './header.ts';
 import { cutWords, fragments, joinWords, type Word } from './line-words.ts';
+import { countsIn, isTitledForModel } from './model-columns.ts';
 
 /** A header of a printed list: its words as cells, and the orders of columns that they can mean. */
 export interface Heading {
@@ -25,6 +26,17 @@ export function paperHeader(line: string): Heading | null {
   if (!cells) return null;
   const titles = cells.map(cell => cell.text);
   return { cells: titles, orders: ordersOf(titles), edges: cells };
+}
+
+/** A header whose titles go on in the line below, each word under the title that it ends; null where one does not. */
+export function joinHeader(upper: Heading, below: string): Heading | null {
+  const titles = [...upper.cells];
+  for (const { text, start } of fragments(cutWords(below))) {
+    const at = upper.edges.findIndex(edge => Math.abs(edge.start - start) <= 1);
+    if (at < 0 || !isTitle(`${titles[at]} ${text}`)) return null;
+    titles[at] += ` ${text}`;
+  }
+  return { cells: titles, orders: ordersOf(titles), edges: upper.edges };
 }
 
 /** Cuts a header whose words single blanks part into known phrases, longest first; null where words are left over. */
@@ -57,8 +69,9 @@ const mostOrders = 24;
 function ordersOf(titles: readonly string[]): Role[][] {
   const distinct = [...new Set(titles)];
   let meanings: Map<string, Role>[] = [new Map()];
+  const counting = distinct.filter(title => countsIn(title) && isTitledForModel(title));
   for (const title of distinct) {
-    const roles = headerRoles(title);
+    const roles = counting.length > 1 && counting.includes(title) ? null : headerRoles(title);
     const choices = roles
       ? (Object.entries(roles) as [Role, number][]).sort((a, b) => b[1] - a[1]).map(([role]) => role)
       : (['model'] as Role[]);
@@ -86,6 +99,9 @@ export const usualOrders: Role[][] = [
   ['ref', 'description', 'qty', 'partNumber', 'remarks'],
   ['partNumber', 'ref', 'description', 'qty', 'remarks'],
   ['partNumber', 'description', 'qty', 'ref'],
+  ['partNumber', 'description', 'qty', 'remarks', 'ref'],
+  ['partNumber', 'qty', 'description', 'remarks', 'ref'],
+  ['ref', 'partNumber', 'description', 'remarks', 'qty'],
   ['ref', 'description', 'qty', 'remarks'],
   ['ref', 'qty', 'description', 'remarks'],
   ['partNumber', 'description', 'qty', 'remarks'],

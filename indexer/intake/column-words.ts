@@ -123,6 +123,9 @@ export function foldHeader(text: string): string {
     .trim();
 }
 
+/** True for words that are a title as they stand. */
+export const isTitle = (text: string): boolean => headerWords.has(foldHeader(text));
+
 const longestHeader = 60;
 
 /** What a cell's words say of its column; null where they are no header words. Part of a longer header counts less. */

@@ -7,6 +7,8 @@ import type { GridLine } from './grid.ts';
 import { cutWords, fragments, isWide, joinWords, type Word } from './line-words.ts';
 
 const sampleSize = 200;
+/** Columns that each of the lists side by side has at least. */
+const leastBeside = 3;
 /** What a line that can't be cut in an order counts against that order. */
 const uncut = -5;
 
@@ -21,11 +23,12 @@ export function cutSection(
   lines: readonly GridLine[],
   heading: Heading | null,
   shapes: ReadonlySet<string>,
-  orders: readonly (readonly ColumnMeaning[])[] = heading?.orders ?? usualOrders,
+  given: readonly (readonly ColumnMeaning[])[] | undefined = heading?.orders,
 ): readonly ColumnMeaning[] {
   const printed = lines.filter((line): line is Printed => !line.faulted && line.text !== undefined);
-  if (printed.length === 0) return orders[0]!;
+  if (printed.length === 0) return (given ?? usualOrders)[0]!;
   const sample = everyNth(printed, sampleSize).map(line => cutWords(line.text));
+  const orders = given ?? [...usualOrders, ...ordersBeside(sample)];
   const spaced = isSpaced(sample);
   const narrowEdge = spaced ? 4 : 1.2;
   const edges = spaced ? heading?.edges : undefined;
@@ -51,6 +54,17 @@ export function cutSection(
     line.cells = cellsOf(words, settled);
   }
   return ruler.roles;
+}
+
+/** Orders of lists side by side, where most lines have words standing apart in enough places. */
+function ordersBeside(sample: readonly Word[][]): ColumnMeaning[][] {
+  const widths = sample.map(words => fragments(words).length);
+  const bare = usualOrders.filter(order => order.at(-1) === 'remarks').map(order => order.slice(0, -1));
+  return [2, 3, 4].flatMap(groups => {
+    if (widths.filter(width => width >= groups * leastBeside).length < sample.length * 0.5) return [];
+    const fitting = bare.filter(order => order.length >= leastBeside && !order.includes('price'));
+    return fitting.map(order => Array.from({ length: groups }, () => order).flat());
+  });
 }
 
 function everyNth<T>(items: readonly T[], count: number): readonly T[] {

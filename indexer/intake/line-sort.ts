@@ -45,7 +45,7 @@ export function continues(before: string, text: string): boolean {
   const start = text.trim();
   if (openEnd.test(before.trim())) return true;
   if ((before.match(/\(/g)?.length ?? 0) > (before.match(/\)/g)?.length ?? 0)) return true;
-  return /^(?:\p{Ll}|[(,;/x×*&]|[MØø⌀]?\d[\d.,]*\s*[x×*]|\d[\d.,]*\s?(?:mm|cm|°)|[MØø⌀]\s?\d)/u.test(start);
+  return /^(?:\p{Ll}|[(,;/x×*&]|[MØø⌀]?\d[\d.,]*\s*[x×*]|\d[\d.,]*(?:\s?(?:mm|cm|°)|$)|[MØø⌀]\s?\d)/u.test(start);
 }
 
 /** A wrapped word loses its hyphen, other lines are joined by a blank. */

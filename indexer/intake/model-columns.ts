@@ -29,9 +29,10 @@ export function modelColumns(
   return models;
 }
 
-const countsIn = (title: string): boolean => headerRoles(title)?.qty !== undefined;
+export const countsIn = (title: string): boolean => headerRoles(title)?.qty !== undefined;
 
-function isTitledForModel(title: string): boolean {
+/** True for a title that can be a model's: no word of headers, or one for quantities with more beside it. */
+export function isTitledForModel(title: string): boolean {
   if (!title) return false;
   const roles = headerRoles(title);
   if (!roles) return true;

@@ -29,7 +29,7 @@ export function readTables(grid: Grid, given: GivenColumns = []): { entries: Ent
     const table = tableOf.get(section)!;
     if (!table.layout) {
       const found = findTable(table, shapes);
-      if (section.titles === null && headed && !looksLikeList(section.lines)) {
+      if (section.titles === null && (headed ? !looksLikeList(section.lines) : isAside(found, section))) {
         for (const line of section.lines)
           builder.skip(line, isRule(filled(line).join(' ')) ? 'header' : 'heading');
         continue;
@@ -78,6 +78,12 @@ function describe(section: Section, layout: Layout): Table {
   const columns = layout.flat().map(({ title, role }) => ({ title, meaning: role }));
   return { page, place, columns };
 }
+
+/** One table of several that has neither references, numbers nor quantities: a menu, an address. */
+const isAside = (layout: Layout, { lines }: Section): boolean =>
+  lines[0]!.stretch !== undefined &&
+  layout.flat().length > 1 &&
+  !layout.flat().some(({ role }) => role === 'ref' || role === 'partNumber' || role === 'qty');
 
 /** Lines above the first header are titles, unless they are a list of their own. */
 function looksLikeList(lines: readonly GridLine[]): boolean {

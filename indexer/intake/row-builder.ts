@@ -92,7 +92,7 @@ export class RowBuilder {
       else this.tooManyCells(line, width);
       return;
     }
-    const cells = cellsOf(line, group);
+    const cells = this.wrapped(line, cellsOf(line, group), habits);
     const text = textOf(cells);
     if (!text) return;
     const spans = spansTable(line);
@@ -116,6 +116,15 @@ export class RowBuilder {
       }),
     );
     this.last = null;
+  }
+
+  /** Words under the descriptions of a printed list are all of them the description's, also a number among them. */
+  private wrapped(line: GridLine, cells: Cells, habits: Habits): Cells {
+    const { text, indent, descriptionEdge: edge } = line;
+    const numbered = cells.ref || cells.partNumber || !cells.qty || !this.last?.row.qtyText;
+    if (numbered || text === undefined || !habits.numbered || edge === undefined || edge <= 3) return cells;
+    if (Math.abs(indent! - edge) > 1 || /\S(?: {2,}|\t)\S/.test(text)) return cells;
+    return { ...cells, qty: '', description: text.trim().replace(/\s+/g, ' ') };
   }
 
   /** True for the rest of a wrapped description: its place or its words say so, and a row stands right before it. */

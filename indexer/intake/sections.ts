@@ -1,6 +1,8 @@
-import { type Heading, paperHeader } from './column-order.ts';
+import { type Heading, joinHeader, paperHeader } from './column-order.ts';
+import { isTitle } from './column-words.ts';
 import { filled, type GridLine, titlesOf } from './grid.ts';
 import { headerOf } from './header.ts';
+import { countsIn } from './model-columns.ts';
 
 /** Lines under one header, or under none. */
 export interface Section {
@@ -37,21 +39,23 @@ const headless = (): Section => ({ titles: null, headerLines: [], heading: null,
 function headerAt(line: GridLine, below: GridLine | undefined): Omit<Section, 'lines'> | null {
   if (line.faulted || line.hidden) return null;
   if (line.text !== undefined) {
-    const heading = paperHeader(line.text);
-    if (!heading) return null;
-    line.cells = heading.cells;
-    return { titles: heading.cells, headerLines: [line], heading };
+    const upper = paperHeader(line.text);
+    if (!upper) return null;
+    line.cells = upper.cells;
+    const both = below?.text !== undefined && !below.faulted ? joinHeader(upper, below.text) : null;
+    const heading = both ?? upper;
+    return { titles: heading.cells, headerLines: both ? [line, below!] : [line], heading };
   }
   if (!mayBeHeader(line)) return null;
   const titles = titlesOf(line);
   const both = below && !below.faulted && below.text === undefined ? joined(line, below) : null;
-  if (both && (isSecondLine(below!) || fillsUp(line, below!, both)) && headerOf(both))
+  if (both && (isSecondLine(line, below!) || fillsUp(line, below!, both)) && headerOf(both))
     return { titles: both, headerLines: [line, below!], heading: null };
   return headerOf(titles) ? { titles, headerLines: [line], heading: null } : null;
 }
 
 const mayBeHeader = (line: GridLine): boolean =>
-  line.cells.length > 1 && filled(line).every(cell => cell.length <= 60);
+  filled(line).length > 1 && filled(line).every(cell => cell.length <= 60);
 
 /** Titles over two lines as one; what is merged over both is said once. */
 function joined(upper: GridLine, lower: GridLine): string[] {
@@ -63,11 +67,18 @@ function joined(upper: GridLine, lower: GridLine): string[] {
 }
 
 /** A second header line names models, units or the rest of a title; it has no part's name or number. */
-function isSecondLine(line: GridLine): boolean {
-  const cells = filled(line);
-  if (cells.length === 0 || headerOf(line.cells)) return false;
-  return cells.every(cell => cell.length <= 12) && line.cells.slice(0, 2).every(cell => !cell.trim());
+function isSecondLine(upper: GridLine, lower: GridLine): boolean {
+  const cells = filled(lower);
+  if (cells.length === 0) return false;
+  if (lower.cells.every((cell, at) => !cell.trim() || goesUnder(upper.cells[at]?.trim() ?? '', cell, at)))
+    return true;
+  if (headerOf(lower.cells)) return false;
+  return cells.every(cell => cell.length <= 12) && lower.cells.slice(0, 2).every(cell => !cell.trim());
 }
+
+/** A word that stands where the line above has none, makes a title with the one above, or names one of its models. */
+const goesUnder = (over: string, cell: string, at: number): boolean =>
+  over ? isTitle(`${over} ${cell}`) || (countsIn(over) && cell.trim().length <= 12) : at > 0;
 
 const titled = (cells: readonly string[]): number =>
   (headerOf(cells) ?? []).filter(roles => roles !== null).length;

@@ -29,10 +29,12 @@ export const plainLayout: Layout = {
   wrapAt: Number.POSITIVE_INFINITY,
 };
 
-/** One printed row: cells, or one text over all columns. A header's cell may reach over the blank ones after it. */
+/** One printed row: cells, or one text over all columns. */
 export interface Printed {
   kind: 'wide' | 'header' | 'row';
   cells: string[];
+  /** Columns over which a cell is merged, first and last. */
+  merged?: [from: number, to: number][];
   page: number;
 }
 
@@ -48,7 +50,7 @@ export function layOut(list: List, layout: Layout, chance: Chance): Printed[] {
   const pages = pagesOf(list.lines, layout.perPage);
   pages.forEach((lines, nth) => {
     const page = nth + 1;
-    if (nth === 0 || layout.header === 'every page') for (const cells of headerOf(columns, layout)) printed.push({ kind: 'header', cells, page });
+    if (nth === 0 || layout.header === 'every page') for (const row of headerOf(columns, layout)) printed.push({ kind: 'header', ...row, page });
     for (const row of bodyOf(lines, columns, layout)) printed.push({ ...row, page });
     if (layout.footers) wide(`${list.maker}   ${list.words.page} ${page}`, page);
   });
@@ -81,13 +83,15 @@ const cellOf = (line: Line, field: Exclude<Field, 'models'>): string =>
   field === 'qty' ? line.qtyText : line[field];
 
 /** A header's lines, once for each list side by side. Models stand under the word for their quantities. */
-function headerOf(columns: readonly Column[], { header, groups }: Layout): string[][] {
+function headerOf(columns: readonly Column[], { header, groups }: Layout): Omit<Printed, 'kind' | 'page'>[] {
   if (header === 'none') return [];
   const shout = (text: string) => (header === 'capitals' ? text.toUpperCase() : text);
-  const repeat = (cells: string[]) => Array.from({ length: groups }, () => cells).flat();
+  const repeat = (cells: string[]) => ({ cells: Array.from({ length: groups }, () => cells).flat() });
   if (header !== 'two lines') return [repeat(columns.map(({ title: [over, under] }) => shout(under || over)))];
-  const lines = columns.map(({ title: [over, under] }) => (under ? [over, under] : [...halves(over)]));
-  return [repeat(lines.map(([over]) => over!)), repeat(lines.map(([, under]) => under!))];
+  const lines = columns.map(({ title: [over, under] }) => (under ? [over, under] : halves(over)));
+  const models = columns.flatMap(({ field }, at) => (field === 'models' ? [at] : []));
+  const merged: [number, number][] = models.length > 1 ? [[models[0]!, models.at(-1)!]] : [];
+  return [{ ...repeat(lines.map(([over]) => over!)), merged }, repeat(lines.map(([, under]) => under!))];
 }
 
 /** A title of two words over two lines. */

@@ -269,7 +269,7 @@ const es: Words = {
   title: 'Lista de piezas',
   total: 'Total',
   page: 'Página',
-  asRequired: ['s/n', 'según necesidad'],
+  asRequired: ['s.n.', 'según necesidad'],
   remarks: {
     includes: ['Incluye {a}-{b}', 'compuesto por {a}-{b}'],
     superseded: ['Sustituido por {n}', 'reemplazado por {n}'],

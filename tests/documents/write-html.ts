@@ -9,10 +9,10 @@ export function writeHtml(rows: readonly Printed[], chance: Chance): string {
   const width = Math.max(...rows.map(({ cells }) => cells.length));
   const careless = chance.in100(40);
   const end = (name: string) => (careless ? '' : `</${name}>`);
-  const lines = rows.map(({ kind, cells }) => {
+  const lines = rows.map(({ kind, cells, merged = [] }) => {
     if (kind === 'wide') return `<tr><td colspan=${width}><b>${escape(cells[0]!)}</b>${end('td')}${end('tr')}`;
     const tag = kind === 'header' && !careless ? 'th' : 'td';
-    const inside = kind === 'header' ? spanned(cells, width) : cells.map(text => ({ text, columns: 1 }));
+    const inside = spanned(cells, merged);
     return `<tr>${inside.map(({ text, columns }) => `<${tag}${columns > 1 ? ` colspan="${columns}"` : ''}>${shown(text, chance)}${end(tag)}`).join('')}${end('tr')}`;
   });
   const table = `<table border=1>${lines.join('\n')}</table>`;
@@ -30,13 +30,11 @@ function shown(text: string, chance: Chance): string {
   return broken ? `${escape(text.slice(0, at))}<br>${escape(text.slice(at + 1))}` : chance.in100(15) ? `<span class=x>${escape(text)}</span>` : escape(text);
 }
 
-/** A title reaches over the blank cells after it. */
-function spanned(cells: readonly string[], width: number): { text: string; columns: number }[] {
-  const found: { text: string; columns: number }[] = [];
-  for (let at = 0; at < width; at += 1) {
-    const text = cells[at] ?? '';
-    if (text || found.length === 0) found.push({ text, columns: 1 });
-    else found.at(-1)!.columns += 1;
-  }
-  return found;
+/** Cells with the columns that each reaches over. */
+function spanned(cells: readonly string[], merged: readonly [number, number][]): { text: string; columns: number }[] {
+  const covered = (at: number) => merged.some(([from, to]) => at > from && at <= to);
+  return cells.flatMap((text, at) => {
+    const to = merged.find(([from]) => from === at)?.[1] ?? at;
+    return covered(at) ? [] : [{ text, columns: to - at + 1 }];
+  });
 }

@@ -8,17 +8,9 @@ const numeric = (text: string): boolean => /^(?:0|[1-9]\d{0,14})$/.test(text);
 const letters = (column: number): string =>
   column < 26 ? String.fromCharCode(65 + column) : letters(Math.floor(column / 26) - 1) + letters(column % 26);
 
-/** Cells of a header that are merged with the blank ones after them, as `[from, to]`. */
-function merges({ kind, cells }: Printed, width: number): [number, number][] {
-  if (kind === 'wide') return width > 1 ? [[0, width - 1]] : [];
-  if (kind !== 'header') return [];
-  const found: [number, number][] = [];
-  cells.forEach((cell, at) => {
-    if (cell) found.push([at, at]);
-    else if (found.length > 0 && found.at(-1)![1] === at - 1) found.at(-1)![1] = at;
-  });
-  return found.filter(([from, to]) => to > from);
-}
+/** Cells of a row that are merged, as `[from, to]`. */
+const merges = ({ kind, merged = [] }: Printed, width: number): readonly [number, number][] =>
+  kind === 'wide' && width > 1 ? [[0, width - 1]] : merged;
 
 const sheetsOf = (rows: readonly Printed[]): Printed[][] =>
   Array.from({ length: Math.max(...rows.map(({ page }) => page)) }, (_, nth) =>
