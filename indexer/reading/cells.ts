@@ -1,4 +1,5 @@
 import type { Dictionary, Hit } from './dictionary.ts';
+import { markCells } from './mark-cells.ts';
 import { type Token, tokenise } from './tokens.ts';
 
 /** One cell of a row: tokens `first` up to and including `last` (an empty cell has last < first). */
@@ -35,7 +36,7 @@ export function cutCells(tokens: readonly Token[]): Cell[] {
 
 /** The columns named by a heading row, in order; null where the words of a cell name none. */
 export function columnsOf(heading: string, dictionary: Dictionary): (string | null)[] {
-  const tokens = tokenise(heading.replace(/^[^|:]*:(?=[^|]*\|)/, ''));
+  const tokens = tokenise(markCells(heading).replace(/^[^|:]*:(?=[^|]*\|)/, ''));
   const hits = dictionary.find(tokens);
   return cutCells(tokens).map(cell => columnIn(cell, hits));
 }

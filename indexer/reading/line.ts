@@ -1,10 +1,12 @@
 import { type Cell, columnsOf, cutCells, nameCells } from './cells.ts';
+import type { Quantity } from './count.ts';
 import type { Dictionary, Hit } from './dictionary.ts';
 import { type Group, groupSizes, spreadUnit } from './groups.ts';
 import { letters } from './labels.ts';
+import { markCells } from './mark-cells.ts';
 import { inUnit, type Measure, measureAt } from './measures.ts';
 import { mendWords } from './misread.ts';
-import { findQuantity, type Quantity } from './quantity.ts';
+import { findQuantity } from './quantity.ts';
 import { dropRanges } from './ranges.ts';
 import type { LineContext } from './reading.ts';
 import { type StandardName, standardAt } from './standards.ts';
@@ -40,7 +42,7 @@ const longestLine = 4_000;
 /** Cuts a line into tokens, cells, threads, standards, sizes and words. Linear in its length. */
 export function analyse(text: string, context: LineContext, dictionary: Dictionary): Line {
   const { tokens, mended } = mendWords(
-    tokenise(text.length > longestLine ? text.slice(0, longestLine) : text),
+    tokenise(markCells(text.length > longestLine ? text.slice(0, longestLine) : text)),
     dictionary,
     text,
   );

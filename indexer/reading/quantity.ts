@@ -1,18 +1,8 @@
 import type { Cell } from './cells.ts';
+import { count, holdsName, only, type Quantity } from './count.ts';
 import type { Hit } from './dictionary.ts';
+import { byLastNumber } from './quantity-column.ts';
 import type { Token } from './tokens.ts';
-
-/** How many of the part one line asks for, and which tokens say so. */
-export interface Quantity {
-  value: number;
-  first: number;
-  last: number;
-}
-
-const count = (token: Token | undefined): number | null =>
-  token?.kind === 'number' && /^\d{1,4}$/.test(token.text) && !/^0\d/.test(token.text)
-    ? Number(token.text)
-    : null;
 
 const counters = new Set(['個', 'ヶ', 'ケ', 'コ', 'こ', '本', '枚', 'つ', '組']);
 
@@ -38,9 +28,6 @@ export function findQuantity(
     byLastNumber(tokens, cells, hits, isTaken)
   );
 }
-
-const only = (value: number | null, first: number, last = first): Quantity | null =>
-  value === null || value === 0 ? null : { value, first, last };
 
 function byColumn(tokens: readonly Token[], cells: readonly Cell[]): Quantity | null {
   const cell = cells.find(c => c.column === 'qty');
@@ -88,11 +75,12 @@ function byTimes(
     if (leading !== null && sign?.text === '×' && !isTaken(open)) {
       const next = tokens[open + 2];
       if (!next || open + 1 === cell.last || next.kind !== 'number') {
-        if (!(next && open + 1 < cell.last && next.text === 'ø')) return only(leading, open, open + 1);
+        const sizes = next?.text === 'ø' && open + 1 < cell.last && (sign.gap > 0 || next.gap === 0);
+        if (!sizes) return only(leading, open, open + 1);
       } else if (next.gap > 0 && glueFollows(tokens, open + 2, cell.last))
         return only(leading, open, open + 1);
     }
-    for (let at = cell.first; at < cell.last; at++) {
+    for (let at = cell.first; at <= cell.last; at++) {
       if (tokens[at]!.text !== '×') continue;
       const after = count(tokens[at + 1]);
       const before = tokens[at - 1];
@@ -101,7 +89,7 @@ function byTimes(
       if (
         beforeCount !== null &&
         before!.gap + Number(tokens[at - 2]?.text === '(') > 0 &&
-        /^[);,|]$/.test(tokens[at + 1]?.text ?? '')
+        /^[);,|]$/.test(tokens[at + 1]?.text ?? ')')
       )
         return only(beforeCount, at - 1, at);
       if (after === null || !endsThere(tokens, at + 1, cell.last)) continue;
@@ -156,22 +144,21 @@ function byDash(tokens: readonly Token[], isTaken: (at: number) => boolean): Qua
     : null;
 }
 
+/** More than this in brackets is a year, a profile or a number of the maker's. */
+const mostInBrackets = 500;
+
 /** `Gear (2)`: a number alone in brackets behind the name. In front of it it is a reference. */
 function byBracket(tokens: readonly Token[], cells: readonly Cell[]): Quantity | null {
   for (const cell of cells) {
     for (let at = cell.first + 1; at + 1 <= cell.last; at++) {
       if (tokens[at - 1]?.text !== '(' || tokens[at + 1]?.text !== ')') continue;
       const value = count(tokens[at]);
-      if (value !== null && at - 1 > cell.first) return only(value, at - 1, at + 1);
+      if (value !== null && value <= mostInBrackets && at - 1 > cell.first)
+        return only(value, at - 1, at + 1);
     }
   }
   return null;
 }
-
-const holdsName = (cell: Cell, hits: readonly Hit[]) =>
-  hits.some(
-    h => h.first >= cell.first && h.last <= cell.last && h.entries.some(e => e.meaning.kind === 'noun'),
-  );
 
 /** The small number alone in a cell behind the description; or, of two in front of it, the second. */
 function byCell(tokens: readonly Token[], cells: readonly Cell[], hits: readonly Hit[]): Quantity | null {
@@ -185,7 +172,8 @@ function byCell(tokens: readonly Token[], cells: readonly Cell[], hits: readonly
   const after = alone.filter(a => a.index > described && a.value < 1000);
   if (after.length > 0) return only(after[0]!.value, after[0]!.at);
   const before = alone.filter(a => a.index < described);
-  if (before.length === 2 && before[1]!.value < 1000) return only(before[1]!.value, before[1]!.at);
+  const beside = before.length === 2 ? before[1]! : before[0]?.index === 0 ? undefined : before[0];
+  if (beside && beside.value < 1000) return only(beside.value, beside.at);
   // "M3x15mm      2 Tapered screw head": a column run into the next
   const run = cells.slice(1).find(({ first, last }) => {
     const next = tokens[first + 1];
@@ -199,48 +187,4 @@ function byCell(tokens: readonly Token[], cells: readonly Cell[], hits: readonly
   });
   if (run && before.length === 0) return only(count(tokens[run.first]), run.first);
   return null;
-}
-
-/** `9 E-RING E-3 2`: a reference in front and a number standing alone at the end; or a count before a plural. */
-function byLastNumber(
-  tokens: readonly Token[],
-  cells: readonly Cell[],
-  hits: readonly Hit[],
-  isTaken: (at: number) => boolean,
-): Quantity | null {
-  const cell = cells[0];
-  if (!cell || cells.length > 1) return null;
-  const value = count(tokens[cell.last]);
-  const previous = tokens[cell.last - 1];
-  const leading = tokens[cell.first];
-  const second = tokens[cell.first + 1];
-  const spaced = second !== undefined && second.gap > 0 && second.kind !== 'mark';
-  const reference = leading?.kind === 'number' && spaced && (second.kind === 'word' || holdsName(cell, hits));
-  const free =
-    previous && tokens[cell.last]!.gap > 0 && !/^[×\-/=:ø#+~,]$/.test(previous.text) && !isTaken(cell.last);
-  if (value !== null && value < 1000 && reference && free && cell.last > cell.first + 1)
-    return only(value, cell.last);
-  const first = count(leading);
-  if (first !== null && reference && cell.last > cell.first && pluralFollows(tokens, cell, hits))
-    return only(first, cell.first);
-  return null;
-}
-
-/** How a plural ends, where its singular does not end so. */
-const plurals: Readonly<Record<string, RegExp>> = {
-  en: /[^s]s$/,
-  de: /(schrauben|muttern|scheiben|federn|ringe|lager|stifte|kugeln|bolzen)$/,
-  fr: /(ecrous|rondelles|roulements|goupilles|ressorts|joints|billes|circlips|boulons)$/,
-  it: /(viti|dadi|rondelle|cuscinetti|molle|spine|sfere|boccole|rosette|grani|anelli|ingranaggi)$/,
-  es: /[aeon][rs]?e?s$/,
-  nl: /(en|lagers|bouten|kogels)$/,
-};
-
-/** The line's last name is a plural: 4 M3x8 screws. */
-function pluralFollows(tokens: readonly Token[], cell: Cell, hits: readonly Hit[]): boolean {
-  const name = hits.filter(h => h.last <= cell.last && h.entries.some(e => e.meaning.kind === 'noun')).at(-1);
-  if (!name) return false;
-  const word = tokens[name.last]!.text;
-  const { lang } = name.entries[0]!;
-  return word.length > 3 && (plurals[lang]?.test(word) ?? false);
 }

@@ -1,0 +1,51 @@
+/**
+ * Gives a line's outer marks one form before it is cut: a separator of cells becomes a bar, and quotes, bullets, leaders
+ * and a drawing file's ending become blanks. Nothing moves: every character keeps its offset.
+ */
+export function markCells(text: string): string {
+  let marked = text;
+  if (/^\s*[-*+•·–▪]\s|^\s*(?:\.\s){1,8}/.test(marked)) marked = blank(marked, bullet);
+  if (marked.includes('...') || marked.includes('. . .')) marked = blank(marked, /\.{3,}|(?:\. ){3,}\.?|…+/g);
+  if (/\.[a-z0-9]{3,6}\s*$/i.test(marked)) marked = blank(marked, fileEnding);
+  if (marked.includes(';')) marked = separated(marked, ';');
+  return marked.includes(',') ? separated(marked, ',') : marked;
+}
+
+const bullet = /^\s*(?:[-*+•·–▪]\s+(?:\[[ x]?\]\s*)?|(?:\.\s){1,8})/g;
+const fileEnding = /\.(?:stl|step|stp|3mf|dxf|dwg|obj|scad|iges|igs|f3d|ipt|sldprt|fcstd|pdf)\s*$/gi;
+
+const blank = (text: string, what: RegExp) => text.replace(what, found => ' '.repeat(found.length));
+
+/** Turns a separator into bars where the line is a row of a table written as text; otherwise gives it back as it was. */
+function separated(text: string, separator: string): string {
+  if (!isRow(text, separator)) return text;
+  let quoted = false;
+  let marked = '';
+  for (let at = 0; at < text.length; at++) {
+    const character = text[at]!;
+    const opens: boolean = character === '"' && !quoted && (at === 0 || text[at - 1] === separator);
+    const closes = character === '"' && quoted && (at === text.length - 1 || text[at + 1] === separator);
+    if (opens || closes) {
+      quoted = opens;
+      marked += ' ';
+    } else marked += character === separator && !quoted ? '|' : character;
+  }
+  return marked;
+}
+
+/**
+ * A row has its separators glued on both sides, and not only as decimal commas; a comma of prose has a blank behind it.
+ * A quoted cell settles it.
+ */
+function isRow(text: string, separator: string): boolean {
+  if (text.startsWith('"') && text.includes(`"${separator}`)) return true;
+  let glued = false;
+  for (let at = text.indexOf(separator); at >= 0; at = text.indexOf(separator, at + 1)) {
+    const [before, after] = [text[at - 1] ?? ' ', text[at + 1] ?? separator];
+    if (separator === ',' && after === ' ') return false;
+    const decimal = separator === ',' && /\d/.test(before) && /\d/.test(after);
+    if (!decimal && before !== ' ' && after !== ' ' && at > 0)
+      glued ||= !/^\s*$/.test(text.slice(at + 1)) || after === separator;
+  }
+  return glued;
+}
