@@ -18,6 +18,8 @@ export interface Choice {
   features: string[];
   notes: string[];
   others: CategoryName[];
+  /** Words that no dictionary holds. */
+  unknownWords: number;
 }
 
 /** Every designation that begins at a piece one of the categories knows. */
@@ -44,6 +46,7 @@ export function chooseCategory(line: Line, context: LineContext): Choice {
     features: [],
     notes: [],
     others: [],
+    unknownWords: wordsUnknown(line),
   };
   if (isNotAPart(line)) return { ...none, category: 'not-a-part', features: ['sheet-words'] };
   const head = findHead(line, context.lang);
@@ -77,7 +80,7 @@ export function chooseCategory(line: Line, context: LineContext): Choice {
     const finer = sure && refines(head.category, sure.definition.name) ? sure.definition.name : head.category;
     return named(finer, ['noun'], designations.find(d => d.definition.name === finer) ?? null);
   }
-  const unknownWords = wordsUnknown(line);
+  const { unknownWords } = none;
   if (sure && sure.definition.name !== 'o-ring')
     return named(
       sure.definition.name,

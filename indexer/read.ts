@@ -18,8 +18,18 @@ import { writeItem, writeSize } from './size.ts';
  * @param context the heading or column names the line stood under, its language, and its document's unit, where known
  */
 export function read(text: string, context: LineContext = {}): Reading {
+  return readWithEvidence(text, context).reading;
+}
+
+/** A reading and what spoke for and against it, for the script that fits the weights. */
+export interface Evidenced {
+  reading: Reading;
+  features: ReadonlySet<string>;
+}
+
+export function readWithEvidence(text: string, context: LineContext = {}): Evidenced {
   const canonical = readCanonical(text);
-  if (canonical) return canonical;
+  if (canonical) return { reading: canonical, features: new Set(['written-as-a-size']) };
   const line = analyse(text, context, dictionary);
   const choice = chooseCategory(line, context);
   if (choice.category === 'not-a-part' || choice.category === 'unsure') return noPart(line, choice);
@@ -78,7 +88,7 @@ function checkLimits(claim: Claim, definition: CategoryDefinition): void {
 }
 
 /** Writes a settled claim as a reading. */
-function finish(line: Line, claim: Claim, choice: Choice): Reading {
+function finish(line: Line, claim: Claim, choice: Choice): Evidenced {
   const definition = categories.get(claim.category)!;
   const doubts = definition.name === 'plain' ? [] : doubtsOf(line);
   for (const doubt of doubts) claim.doubt(doubt);
@@ -90,12 +100,15 @@ function finish(line: Line, claim: Claim, choice: Choice): Reading {
   const dims = claim.dims(definition.dims.map(d => d.key));
   const implied = claim.impliedDims();
   if (Object.keys(dims).length === 0) claim.features.add('no-sizes');
+  claim.features.add(`is-${claim.category}`);
+  if (choice.unknownWords > 0) claim.features.add('unknown-words');
+  if (hasUnreadFigures(line, claim)) claim.features.add('unread-figures');
   const certainty = certaintyOf(claim.features);
   const size = writeSize(claim.category, dims, implied);
   const review = claim.review || certainty < 0.7;
   if (review && !claim.review) claim.notes.push('not certain enough');
   if (line.qty) claim.span('qty', placeOf(line, line.qty));
-  return {
+  const reading: Reading = {
     category: claim.category,
     dims,
     attrs: claim.attrs,
@@ -109,6 +122,20 @@ function finish(line: Line, claim: Claim, choice: Choice): Reading {
     spans: claim.spans.sort((a, b) => a.start - b.start || a.end - b.end),
     notes: claim.notes,
   };
+  return { reading, features: claim.features };
+}
+
+/** Whether figures stand in the line that no field came from. */
+function hasUnreadFigures(line: Line, claim: Claim): boolean {
+  const spans = claim.spans;
+  const first = line.qty?.first ?? -1;
+  const last = line.qty?.last ?? -2;
+  return line.tokens.some(
+    (token, at) =>
+      token.kind === 'number' &&
+      !(at >= first && at <= last) &&
+      !spans.some(span => span.start <= token.start && span.end >= token.end),
+  );
 }
 
 const alternative = (category: ReadAs, why: string): Alternative => ({
@@ -119,10 +146,14 @@ const alternative = (category: ReadAs, why: string): Alternative => ({
   why,
 });
 
+/** What a line is given that nobody could read for sure. */
+const unsureCertainty = 0.3;
+
 /** A line of the sheet, or one that only a person can decide. */
-function noPart(line: Line, choice: Choice): Reading {
+function noPart(line: Line, choice: Choice): Evidenced {
   const unsure = choice.category === 'unsure';
-  return {
+  const features = new Set([...choice.features, `is-${choice.category}`]);
+  const reading: Reading = {
     category: choice.category,
     dims: {},
     attrs: {},
@@ -130,12 +161,13 @@ function noPart(line: Line, choice: Choice): Reading {
     qty: unsure ? (line.qty?.value ?? null) : null,
     size: null,
     item: null,
-    certainty: unsure ? 0.3 : certaintyOf(choice.features),
+    certainty: unsure ? unsureCertainty : certaintyOf(features),
     review: unsure,
     alternatives: unsure ? byGuess(line) : [],
     spans: unsure && line.qty ? [{ field: 'qty', ...placeOf(line, line.qty) }] : [],
     notes: choice.notes,
   };
+  return { reading, features };
 }
 
 /** What sizes alone could be of. */
