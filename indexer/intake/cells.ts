@@ -1,5 +1,5 @@
-import type { GridLine } from './grid.ts';
 import { hasWord } from './cell-kinds.ts';
+import type { GridLine } from './grid.ts';
 import type { Column } from './layout.ts';
 
 /** What stands in a line's columns, by their meaning; '' where nothing does. */

@@ -1,10 +1,9 @@
 import { assignRoles, scoreRoles } from './assign-roles.ts';
 import type { ColumnMeaning } from './column-meanings.ts';
-import { headerRoles, type Role, type Roles } from './column-words.ts';
+import type { Role } from './column-words.ts';
 import type { GridLine } from './grid.ts';
-import { strongestRole } from './header.ts';
+import { startsByContent, startsByTitle } from './lists-beside.ts';
 import { modelColumns, modelName } from './model-columns.ts';
-import { readReference } from './reference.ts';
 
 /** One column of a table: which cell of a line, what stands in it, and for a model's quantities, which model. */
 export interface Column {
@@ -25,7 +24,7 @@ export function findLayout(header: readonly string[] | null, lines: readonly Gri
   const sample = sampleOf(lines);
   const width = widthOf(header, sample);
   const titles = Array.from({ length: width }, (_, at) => header?.[at]?.trim() ?? '');
-  const groups = groupStarts(titles, header ? titles.map(title => headerRoles(title)) : null, sample, width);
+  const groups = header ? startsByTitle(titles) : startsByContent(sample, width);
   return groups.map((start, nth) =>
     findColumns(titles, sample, start, groups[nth + 1] ?? width, header !== null),
   );
@@ -67,33 +66,6 @@ function widthOf(header: readonly string[] | null, sample: readonly GridLine[]):
   const fills = (at: number) => sample.filter(line => line.cells[at]?.trim()).length;
   while (width < widest && fills(width) >= leastFilled * sample.length) width += 1;
   return width;
-}
-
-/** Where each of the lists side by side begins: at the first title's next appearance. */
-function groupStarts(
-  titles: readonly string[],
-  roles: (Roles | null)[] | null,
-  sample: readonly GridLine[],
-  width: number,
-): number[] {
-  if (roles) {
-    const first = titles.find(title => title !== '');
-    const starts = titles.flatMap((title, at) => (title === first ? [at] : []));
-    const descriptions = roles.filter(role => role && strongestRole(role) === 'description').length;
-    return starts.length > 1 && descriptions === starts.length ? [0, ...starts.slice(1)] : [0];
-  }
-  for (const groups of [4, 3, 2]) {
-    if (width % groups || width / groups < 3) continue;
-    const size = width / groups;
-    const alike = sample.filter(line => {
-      const kinds = line.cells.map(cell => (readReference(cell) ? 'n' : /\p{L}{3}/u.test(cell) ? 'w' : 'c'));
-      return (
-        line.cells.length > size && kinds.slice(0, size).join('') === kinds.slice(size, 2 * size).join('')
-      );
-    });
-    if (alike.length > sample.length * 0.6) return Array.from({ length: groups }, (_, nth) => nth * size);
-  }
-  return [0];
 }
 
 function findColumns(

@@ -45,14 +45,16 @@ export function continues(before: string, text: string): boolean {
   const start = text.trim();
   if (openEnd.test(before.trim())) return true;
   if ((before.match(/\(/g)?.length ?? 0) > (before.match(/\)/g)?.length ?? 0)) return true;
-  return /^(?:\p{Ll}|[(,;/x×*&]|[MØø⌀]?\d[\d.,]*\s*[x×*]|\d[\d.,]*(?:\s?(?:mm|cm|°)|$)|[MØø⌀]\s?\d)/u.test(start);
+  return /^(?:\p{Ll}|[(,;/x×*&]|[MØø⌀]?\d[\d.,]*\s*[x×*]|\d[\d.,]*(?:\s?(?:mm|cm|°)|$)|[MØø⌀]\s?\d)/u.test(
+    start,
+  );
 }
 
 /** A wrapped word loses its hyphen, other lines are joined by a blank. */
 export function joinWrapped(before: string, text: string): string {
   const head = before.trimEnd();
   const tail = text.trim();
-  if (!head) return tail;
+  if (!head || !tail) return head || tail;
   return /\p{Ll}-$/u.test(head) && /^\p{Ll}/u.test(tail) ? head.slice(0, -1) + tail : `${head} ${tail}`;
 }
 

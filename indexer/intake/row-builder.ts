@@ -211,7 +211,7 @@ const spansTable = ({ cells, merged }: GridLine): boolean => {
 function reasonToSkip(cells: Cells, text: string, habits: Habits, spans: boolean): string | null {
   const numbered = numberOrWords(cells.partNumber).number !== '';
   const referred = readReference(cells.ref) !== null;
-  if (!referred && !numbered && isTotal(text)) return 'total';
+  if (!numbered && (referred ? isTotal(cells.description) && !cells.qty : isTotal(text))) return 'total';
   if (!(referred && (numbered || cells.qty)) && isFooter(text)) return 'footer';
   if (referred && !numbered && isUnused(cells.description) && (cells.description || isUnused(cells.remarks)))
     return 'empty';

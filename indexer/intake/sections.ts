@@ -76,9 +76,12 @@ function isSecondLine(upper: GridLine, lower: GridLine): boolean {
   return cells.every(cell => cell.length <= 12) && lower.cells.slice(0, 2).every(cell => !cell.trim());
 }
 
+/** The longest name of a model in a header, in characters. */
+const longestModel = 24;
+
 /** A word that stands where the line above has none, makes a title with the one above, or names one of its models. */
 const goesUnder = (over: string, cell: string, at: number): boolean =>
-  over ? isTitle(`${over} ${cell}`) || (countsIn(over) && cell.trim().length <= 12) : at > 0;
+  over ? isTitle(`${over} ${cell}`) || (countsIn(over) && cell.trim().length <= longestModel) : at > 0;
 
 const titled = (cells: readonly string[]): number =>
   (headerOf(cells) ?? []).filter(roles => roles !== null).length;

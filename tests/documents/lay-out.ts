@@ -50,11 +50,13 @@ export function layOut(list: List, layout: Layout, chance: Chance): Printed[] {
   const pages = pagesOf(list.lines, layout.perPage);
   pages.forEach((lines, nth) => {
     const page = nth + 1;
-    if (nth === 0 || layout.header === 'every page') for (const row of headerOf(columns, layout)) printed.push({ kind: 'header', ...row, page });
+    if (nth === 0 || layout.header === 'every page')
+      for (const row of headerOf(columns, layout)) printed.push({ kind: 'header', ...row, page });
     for (const row of bodyOf(lines, columns, layout)) printed.push({ ...row, page });
     if (layout.footers) wide(`${list.maker}   ${list.words.page} ${page}`, page);
   });
-  if (layout.total && layout.groups === 1 && list.models.length === 0) printed.push(totalOf(list, columns, pages.length));
+  if (layout.total && layout.groups === 1 && list.models.length === 0)
+    printed.push(totalOf(list, columns, pages.length));
   return printed;
 }
 
@@ -87,7 +89,8 @@ function headerOf(columns: readonly Column[], { header, groups }: Layout): Omit<
   if (header === 'none') return [];
   const shout = (text: string) => (header === 'capitals' ? text.toUpperCase() : text);
   const repeat = (cells: string[]) => ({ cells: Array.from({ length: groups }, () => cells).flat() });
-  if (header !== 'two lines') return [repeat(columns.map(({ title: [over, under] }) => shout(under || over)))];
+  if (header !== 'two lines')
+    return [repeat(columns.map(({ title: [over, under] }) => shout(under || over)))];
   const lines = columns.map(({ title: [over, under] }) => (under ? [over, under] : halves(over)));
   const models = columns.flatMap(({ field }, at) => (field === 'models' ? [at] : []));
   const merged: [number, number][] = models.length > 1 ? [[models[0]!, models.at(-1)!]] : [];
@@ -102,12 +105,17 @@ function halves(title: string): [string, string] {
 
 function pagesOf(lines: readonly Line[], perPage: number): Line[][] {
   const pages: Line[][] = [];
-  for (let at = 0; at < lines.length; at += perPage) pages.push(lines.slice(at, at + Math.min(perPage, lines.length)));
+  for (let at = 0; at < lines.length; at += perPage)
+    pages.push(lines.slice(at, at + Math.min(perPage, lines.length)));
   return pages;
 }
 
 /** The rows of a page: lists side by side are filled one after the other. */
-function bodyOf(lines: readonly Line[], columns: readonly Column[], { groups, wrapAt }: Layout): Omit<Printed, 'page'>[] {
+function bodyOf(
+  lines: readonly Line[],
+  columns: readonly Column[],
+  { groups, wrapAt }: Layout,
+): Omit<Printed, 'page'>[] {
   if (groups === 1)
     return lines.flatMap(line => [
       ...(line.heading ? [{ kind: 'wide' as const, cells: [line.heading] }] : []),
@@ -137,6 +145,8 @@ function rowsOf(line: Line, columns: readonly Column[], wrapAt: number): string[
 
 function totalOf(list: List, columns: readonly Column[], page: number): Printed {
   const sum = list.lines.reduce((total, { qty }) => total + (qty ?? 0), 0);
-  const cells = columns.map(({ field }) => (field === 'description' ? list.words.total : field === 'qty' ? String(sum) : ''));
+  const cells = columns.map(({ field }) =>
+    field === 'description' ? list.words.total : field === 'qty' ? String(sum) : '',
+  );
   return { kind: 'row', cells, page };
 }

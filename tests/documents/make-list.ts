@@ -32,7 +32,17 @@ export interface List {
 const makers = ['Brindlow', 'Corvane', 'Hestrel', 'Pellworth', 'Ondrey', 'Wyke & Calder'];
 const names = ['Tarn 40', 'Fell 3', 'Mere 12', 'Skell 7', 'Rigg 25', 'Holme 9'];
 /** How a maker builds its part numbers: 9 a digit, A a letter that stays. */
-const builds = ['AA-999', 'AA99-999', 'A9 99 999', '9.999.99', '99-9999', '9999-99-9', 'AA9999', '999999', 'A99999-99'];
+const builds = [
+  'AA-999',
+  'AA99-999',
+  'A9 99 999',
+  '9.999.99',
+  '99-9999',
+  '9999-99-9',
+  'AA9999',
+  '999999',
+  'A99999-99',
+];
 const pitchless = ['2', '2.5', '3', '4', '5', '6'];
 
 export interface Wish {
@@ -160,10 +170,12 @@ function relate(chance: Chance, own: Words, lines: Line[], numberOf: () => strin
 
 /** The references whose number lies in a range, ends and suffixed ones counted in. */
 function refsFrom(lines: readonly Line[], from: number, to: number): string[] {
-  const inside = lines.map(({ ref }) => ref).filter(ref => {
-    const number = Number.parseInt(ref, 10);
-    return number >= from && number <= to;
-  });
+  const inside = lines
+    .map(({ ref }) => ref)
+    .filter(ref => {
+      const number = Number.parseInt(ref, 10);
+      return number >= from && number <= to;
+    });
   return [...new Set(inside)];
 }
 

@@ -1,4 +1,4 @@
-import { type Field, type Layout, layOut, plainLayout, type Printed } from './lay-out.ts';
+import { type Field, type Layout, layOut, type Printed, plainLayout } from './lay-out.ts';
 import { type List, makeList, type Wish } from './make-list.ts';
 import { Chance } from './random.ts';
 import { writeHtml } from './write-html.ts';
@@ -26,18 +26,49 @@ const orders: Field[][] = [
 
 export const kinds: readonly Kind[] = [
   { name: 'a plain list' },
-  { name: 'titles, headings, a total and a footer', layout: { titles: true, footers: true, total: true }, wish: { headings: true } },
+  {
+    name: 'titles, headings, a total and a footer',
+    layout: { titles: true, footers: true, total: true },
+    wish: { headings: true },
+  },
   { name: 'no header', layout: { header: 'none' } },
   { name: 'the header again on every page', layout: { header: 'every page', perPage: 14, footers: true } },
   { name: 'a header over two lines', layout: { header: 'two lines', titles: true } },
-  { name: 'a header in capitals, and prices', layout: { header: 'capitals', fields: ['ref', 'partNumber', 'description', 'qty', 'price', 'remarks'] }, wish: { prices: true } },
-  { name: 'two lists side by side', layout: { groups: 2, fields: ['ref', 'partNumber', 'description', 'qty'], titles: true } },
-  { name: 'three lists side by side', layout: { groups: 3, fields: ['ref', 'partNumber', 'description', 'qty'] }, wish: { lines: 60 } },
-  { name: 'four lists side by side', layout: { groups: 4, fields: ['ref', 'partNumber', 'description'] }, wish: { lines: 80 } },
-  { name: 'two lists side by side without header', layout: { groups: 2, header: 'none', fields: ['ref', 'partNumber', 'description', 'qty'] } },
+  {
+    name: 'a header in capitals, and prices',
+    layout: { header: 'capitals', fields: ['ref', 'partNumber', 'description', 'qty', 'price', 'remarks'] },
+    wish: { prices: true },
+  },
+  {
+    name: 'two lists side by side',
+    layout: { groups: 2, fields: ['ref', 'partNumber', 'description', 'qty'], titles: true },
+  },
+  {
+    name: 'three lists side by side',
+    layout: { groups: 3, fields: ['ref', 'partNumber', 'description', 'qty'] },
+    wish: { lines: 60 },
+  },
+  {
+    name: 'four lists side by side',
+    layout: { groups: 4, fields: ['ref', 'partNumber', 'description'] },
+    wish: { lines: 80 },
+  },
+  {
+    name: 'two lists side by side without header',
+    layout: { groups: 2, header: 'none', fields: ['ref', 'partNumber', 'description', 'qty'] },
+  },
   { name: 'wrapped descriptions', layout: { wrapAt: 14 } },
-  { name: 'columns for models', layout: { fields: ['ref', 'partNumber', 'description', 'models', 'remarks'] }, wish: { models: 3 } },
-  { name: 'columns for models under one title', layout: { header: 'two lines', fields: ['ref', 'partNumber', 'description', 'models', 'remarks'] }, wish: { models: 4 }, not: ['text'] },
+  {
+    name: 'columns for models',
+    layout: { fields: ['ref', 'partNumber', 'description', 'models', 'remarks'] },
+    wish: { models: 3 },
+  },
+  {
+    name: 'columns for models under one title',
+    layout: { header: 'two lines', fields: ['ref', 'partNumber', 'description', 'models', 'remarks'] },
+    wish: { models: 4 },
+    not: ['text'],
+  },
 ];
 
 export interface Made {

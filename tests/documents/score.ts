@@ -35,8 +35,13 @@ export function score(lines: readonly Line[], found: DocumentRows): Score {
     wrong: [],
   };
   const matched = new Set<unknown>(pairs.flat());
-  for (const line of lines) if (!matched.has(line)) total.wrong.push(`lost: ${line.ref} ${line.partNumber} ${line.description}`);
-  for (const row of taken) if (!matched.has(row)) total.wrong.push(`extra: ${row.place}: ${row.ref} | ${row.partNumber} | ${row.description} | ${row.qtyText} | ${row.remarks}`);
+  for (const line of lines)
+    if (!matched.has(line)) total.wrong.push(`lost: ${line.ref} ${line.partNumber} ${line.description}`);
+  for (const row of taken)
+    if (!matched.has(row))
+      total.wrong.push(
+        `extra: ${row.place}: ${row.ref} | ${row.partNumber} | ${row.description} | ${row.qtyText} | ${row.remarks}`,
+      );
   for (const [line, row] of pairs) compare(line, row, found, total);
   return total;
 }
@@ -53,7 +58,8 @@ function match(lines: readonly Line[], rows: readonly Row[]): [Line, Row][] {
 }
 
 function compare(line: Line, row: Row, { relations }: DocumentRows, total: Score): void {
-  const tell = (what: string, got: unknown) => total.wrong.push(`${what}: ${row.place} "${line.description}" "${line.remarks}": ${JSON.stringify(got)}`);
+  const tell = (what: string, got: unknown) =>
+    total.wrong.push(`${what}: ${row.place} "${line.description}" "${line.remarks}": ${JSON.stringify(got)}`);
   if (row.qty === line.qty) total.qty += 1;
   else tell(`quantity ${line.qty}`, row.qtyText);
   if (plain(row.description) === plain(line.description)) total.description += 1;
@@ -65,16 +71,20 @@ function compare(line: Line, row: Row, { relations }: DocumentRows, total: Score
     else tell(kind, own);
   };
   const has = (kind: string) => own.find(relation => relation.kind === kind);
-  if (line.supersededBy) expect('superseded-by', code(has('superseded-by')?.partNumber ?? '') === code(line.supersededBy));
-  if (line.includes) expect('includes', [...(has('includes')?.refs ?? [])].sort().join() === [...line.includes].sort().join());
-  if (line.serial) expect('serial', has('serial')?.from === line.serial.from && has('serial')?.to === line.serial.to);
+  if (line.supersededBy)
+    expect('superseded-by', code(has('superseded-by')?.partNumber ?? '') === code(line.supersededBy));
+  if (line.includes)
+    expect('includes', [...(has('includes')?.refs ?? [])].sort().join() === [...line.includes].sort().join());
+  if (line.serial)
+    expect('serial', has('serial')?.from === line.serial.from && has('serial')?.to === line.serial.to);
   if (line.notSold) expect('not-sold-separately', has('not-sold-separately') !== undefined);
   if (line.option) expect('option', has('option') !== undefined);
   const models = Object.entries(line.variants);
   if (models.length === 0) return;
   total.variants[1] += 1;
   const counts = new Map(row.variants.map(({ model, qty }) => [model, qty]));
-  if (models.every(([model, qty]) => (counts.get(model) ?? 0) === qty) && counts.size === models.length) total.variants[0] += 1;
+  if (models.every(([model, qty]) => (counts.get(model) ?? 0) === qty) && counts.size === models.length)
+    total.variants[0] += 1;
   else tell('variants', row.variants);
 }
 

@@ -2,7 +2,10 @@ import type { Printed } from './lay-out.ts';
 import type { Chance } from './random.ts';
 
 const escape = (text: string): string =>
-  text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replace(/[é€Ö]/g, sign => `&#${sign.charCodeAt(0)};`);
+  text
+    .replaceAll('&', '&amp;')
+    .replaceAll('<', '&lt;')
+    .replace(/[é€Ö]/g, sign => `&#${sign.charCodeAt(0)};`);
 
 /** A page with the list as its table, between others that are none; written by hand, by a program, or carelessly. */
 export function writeHtml(rows: readonly Printed[], chance: Chance): string {
@@ -10,7 +13,8 @@ export function writeHtml(rows: readonly Printed[], chance: Chance): string {
   const careless = chance.in100(40);
   const end = (name: string) => (careless ? '' : `</${name}>`);
   const lines = rows.map(({ kind, cells, merged = [] }) => {
-    if (kind === 'wide') return `<tr><td colspan=${width}><b>${escape(cells[0]!)}</b>${end('td')}${end('tr')}`;
+    if (kind === 'wide')
+      return `<tr><td colspan=${width}><b>${escape(cells[0]!)}</b>${end('td')}${end('tr')}`;
     const tag = kind === 'header' && !careless ? 'th' : 'td';
     const inside = spanned(cells, merged);
     return `<tr>${inside.map(({ text, columns }) => `<${tag}${columns > 1 ? ` colspan="${columns}"` : ''}>${shown(text, chance)}${end(tag)}`).join('')}${end('tr')}`;
@@ -27,11 +31,18 @@ function shown(text: string, chance: Chance): string {
   if (!text) return chance.in100(50) ? '&nbsp;' : '';
   const at = text.indexOf(' ');
   const broken = at > 0 && chance.in100(15);
-  return broken ? `${escape(text.slice(0, at))}<br>${escape(text.slice(at + 1))}` : chance.in100(15) ? `<span class=x>${escape(text)}</span>` : escape(text);
+  return broken
+    ? `${escape(text.slice(0, at))}<br>${escape(text.slice(at + 1))}`
+    : chance.in100(15)
+      ? `<span class=x>${escape(text)}</span>`
+      : escape(text);
 }
 
 /** Cells with the columns that each reaches over. */
-function spanned(cells: readonly string[], merged: readonly [number, number][]): { text: string; columns: number }[] {
+function spanned(
+  cells: readonly string[],
+  merged: readonly [number, number][],
+): { text: string; columns: number }[] {
   const covered = (at: number) => merged.some(([from, to]) => at > from && at <= to);
   return cells.flatMap((text, at) => {
     const to = merged.find(([from]) => from === at)?.[1] ?? at;

@@ -1,12 +1,15 @@
 import { strToU8, zipSync } from 'fflate';
 import type { Printed } from './lay-out.ts';
 
-const escape = (text: string): string => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('"', '&quot;');
+const escape = (text: string): string =>
+  text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('"', '&quot;');
 const head = '<?xml version="1.0" encoding="UTF-8"?>';
 /** Cells that a person's typing makes a number. */
 const numeric = (text: string): boolean => /^(?:0|[1-9]\d{0,14})$/.test(text);
 const letters = (column: number): string =>
-  column < 26 ? String.fromCharCode(65 + column) : letters(Math.floor(column / 26) - 1) + letters(column % 26);
+  column < 26
+    ? String.fromCharCode(65 + column)
+    : letters(Math.floor(column / 26) - 1) + letters(column % 26);
 
 /** Cells of a row that are merged, as `[from, to]`. */
 const merges = ({ kind, merged = [] }: Printed, width: number): readonly [number, number][] =>
@@ -25,28 +28,43 @@ export function writeXlsx(rows: readonly Printed[]): Uint8Array {
   sheets.forEach((sheet, nth) => {
     files[`xl/worksheets/sheet${nth + 1}.xml`] = strToU8(worksheet(sheet, strings));
   });
-  const names = sheets.map((_, nth) => `<sheet name="List ${nth + 1}" sheetId="${nth + 1}" r:id="rId${nth + 1}"/>`).join('');
+  const names = sheets
+    .map((_, nth) => `<sheet name="List ${nth + 1}" sheetId="${nth + 1}" r:id="rId${nth + 1}"/>`)
+    .join('');
   const main = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
   const office = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships';
-  const relation = (id: string, type: string, target: string) => `<Relationship Id="${id}" Type="${office}/${type}" Target="${target}"/>`;
-  const relations = (inside: string) => strToU8(`${head}<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships">${inside}</Relationships>`);
+  const relation = (id: string, type: string, target: string) =>
+    `<Relationship Id="${id}" Type="${office}/${type}" Target="${target}"/>`;
+  const relations = (inside: string) =>
+    strToU8(
+      `${head}<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships">${inside}</Relationships>`,
+    );
   return zipSync({
-    '[Content_Types].xml': strToU8(`${head}<Types xmlns="http://schemas.openxmlformats.org/package/2006/content-types"/>`),
+    '[Content_Types].xml': strToU8(
+      `${head}<Types xmlns="http://schemas.openxmlformats.org/package/2006/content-types"/>`,
+    ),
     '_rels/.rels': relations(relation('r1', 'officeDocument', 'xl/workbook.xml')),
-    'xl/workbook.xml': strToU8(`${head}<workbook xmlns="${main}" xmlns:r="${office}"><sheets>${names}</sheets></workbook>`),
+    'xl/workbook.xml': strToU8(
+      `${head}<workbook xmlns="${main}" xmlns:r="${office}"><sheets>${names}</sheets></workbook>`,
+    ),
     'xl/_rels/workbook.xml.rels': relations(
-      sheets.map((_, nth) => relation(`rId${nth + 1}`, 'worksheet', `worksheets/sheet${nth + 1}.xml`)).join('') +
-        relation('rId90', 'sharedStrings', 'sharedStrings.xml'),
+      sheets
+        .map((_, nth) => relation(`rId${nth + 1}`, 'worksheet', `worksheets/sheet${nth + 1}.xml`))
+        .join('') + relation('rId90', 'sharedStrings', 'sharedStrings.xml'),
     ),
     ...files,
-    'xl/sharedStrings.xml': strToU8(`${head}<sst xmlns="${main}">${strings.map(text => `<si><t xml:space="preserve">${escape(text)}</t></si>`).join('')}</sst>`),
+    'xl/sharedStrings.xml': strToU8(
+      `${head}<sst xmlns="${main}">${strings.map(text => `<si><t xml:space="preserve">${escape(text)}</t></si>`).join('')}</sst>`,
+    ),
   });
 }
 
 function worksheet(rows: readonly Printed[], strings: string[]): string {
   const width = Math.max(...rows.map(({ cells }) => cells.length));
   const merged = rows.flatMap((row, nth) =>
-    merges(row, width).map(([from, to]) => `<mergeCell ref="${letters(from)}${nth + 1}:${letters(to)}${nth + 1}"/>`),
+    merges(row, width).map(
+      ([from, to]) => `<mergeCell ref="${letters(from)}${nth + 1}:${letters(to)}${nth + 1}"/>`,
+    ),
   );
   const body = rows.map(({ kind, cells }, nth) => {
     const written = cells.map((text, at) => {
@@ -88,7 +106,9 @@ function odsRow(row: Printed, width: number): string {
     covered = to - at;
     const spans = to > at ? ` table:number-columns-spanned="${to - at + 1}"` : '';
     if (!text) return `<table:table-cell${spans}/>`;
-    const value = numeric(text) ? ` office:value-type="float" office:value="${text}"` : ' office:value-type="string"';
+    const value = numeric(text)
+      ? ` office:value-type="float" office:value="${text}"`
+      : ' office:value-type="string"';
     return `<table:table-cell${spans}${value}><text:p>${escape(text).replace(/ {2,}/g, blanks => ` <text:s text:c="${blanks.length - 1}"/>`)}</text:p></table:table-cell>`;
   });
   return `<table:table-row>${cells.join('')}</table:table-row>`;

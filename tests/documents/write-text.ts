@@ -6,7 +6,10 @@ export function writeSeparated(rows: readonly Printed[], separator: string, newl
   const quoted = (cell: string) =>
     /["\n\r]/.test(cell) || cell.includes(separator) ? `"${cell.replaceAll('"', '""')}"` : cell;
   return rows
-    .map(({ cells }) => [...cells, ...Array<string>(width - cells.length).fill('')].map(quoted).join(separator) + newline)
+    .map(
+      ({ cells }) =>
+        [...cells, ...Array<string>(width - cells.length).fill('')].map(quoted).join(separator) + newline,
+    )
     .join('');
 }
 
