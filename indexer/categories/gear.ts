@@ -56,15 +56,15 @@ export const gear: CategoryDefinition = {
           {},
       },
       fr: {
-        "engrenage, pignon, roue dentee, roue a vis, vis sans fin roue, couronne, pignon conique, engrenages, pignon d'attaque, roue helicoidale, couronne dentee":
+        "engrenage, pignon, roue dentee, roue a vis, vis sans fin roue, couronne, pignon conique, engrenages, pignon d'attaque, vis sans fin, roue helicoidale, couronne dentee":
           {},
       },
       it: {
-        'ingranaggio, pignone, ruota dentata, corona dentata, ingranaggi, ruota elicoidale, corona, ingranaggio conico, ruota a vite':
+        'vite senza fine, ingranaggio, pignone, ruota dentata, corona dentata, ingranaggi, ruota elicoidale, corona, ingranaggio conico, ruota a vite':
           {},
       },
       es: {
-        'engranaje, pinon, rueda dentada, corona, engranajes, rueda helicoidal, engranaje conico, corona dentada':
+        'tornillo sin fin, engranaje, pinon, rueda dentada, corona, engranajes, rueda helicoidal, engranaje conico, corona dentada':
           {},
       },
       nl: { 'tandwiel, rondsel, tandwielen, wormwiel, kegeltandwiel, kroonwiel, pignon': {} },

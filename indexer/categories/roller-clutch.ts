@@ -103,7 +103,7 @@ export const rollerClutch: CategoryDefinition = {
   words: {
     nouns: {
       en: {
-        'roller clutch, roller clutch bearing, one way clutch, one-way clutch, one way bearing, one-way bearing, one way roller clutch, anti-reverse bearing, anti reverse bearing, needle clutch, one way needle bearing, clutch bearing, anti-reverse clutch, anti reverse clutch, one-way roller bearing, one way clutch bearing, sprag clutch, infinite anti-reverse bearing, ar bearing, freewheel clutch bearing':
+        'roller clutch, roller clutch bearing, one way clutch, one-way clutch, oneway clutch, oneway bearing, oneway roller clutch, one way bearing, one-way bearing, one way roller clutch, anti-reverse bearing, anti reverse bearing, needle clutch, one way needle bearing, clutch bearing, anti-reverse clutch, anti reverse clutch, one-way roller bearing, one way clutch bearing, sprag clutch, infinite anti-reverse bearing, ar bearing, freewheel clutch bearing':
           {},
       },
       de: {

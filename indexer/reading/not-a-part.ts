@@ -26,12 +26,20 @@ export function isNotAPart(line: Line): boolean {
     )
       words++;
   }
+  if (!tokens.some(token => token.kind !== 'mark')) return true;
+  if (isHeading(line)) return true;
   if (parts > 0) return startsWithNote(line) && sheet > 0;
   if (isPriceOrDate(line)) return true;
   if (column >= 2 && words <= Math.floor(column / 3) && line.groups.length === 0) return true;
   if (sheet > 0 && sheet + column >= words * 2) return true;
   if (startsWithNote(line)) return true;
   return column === 1 && words === 0 && tokens.length <= 3 && line.groups.length === 0;
+}
+
+/** Words and a colon with nothing behind it: what follows stands on the next lines. */
+function isHeading({ tokens, measures, threads, qty }: Line): boolean {
+  const bare = measures.length === 0 && threads.length === 0 && qty === null;
+  return bare && tokens.length <= 8 && tokens.length > 1 && tokens.at(-1)!.text === ':';
 }
 
 const noteWords =

@@ -6,7 +6,8 @@ export const words: CategoryWords = {
       'bearing, ball bearing, brg, brng, bearings, ball brg, ball bearings, radial bearing, radial ball bearing, deep groove ball bearing, deep groove bearing, miniature bearing, miniature ball bearing, wheel bearing, skate bearing, roller skate bearing, spool bearing, line roller bearing':
         {},
       'flanged bearing, flange bearing, flanged ball bearing, flange ball bearing': { flanged: true },
-      'needle bearing, needle roller bearing, drawn cup needle bearing, needle brg': { type: 'needle' },
+      'needle bearing, needle roller bearing, drawn cup needle bearing, needle brg, needle cage, needle cage assembly, needle roller cage':
+        { type: 'needle' },
       'thrust bearing, thrust ball bearing, axial bearing, thrust needle bearing, thrust brg': {
         type: 'thrust',
       },

@@ -7,7 +7,7 @@ export const words: CategoryWords = {
     en: {
       'set screw, setscrew, grub, grub screw, grubscrew, headless screw, set scr, grub screws, set bolt, headless set screw':
         {},
-      'socket set screw, hex socket set screw, allen set screw, allen grub screw, socket grub screw, hexagon socket set screw, hex set screw':
+      'socket set screw, socket set, hex socket set screw, hex socket set, allen set screw, allen grub screw, socket grub screw, hexagon socket set screw, hex set screw':
         hex,
       'cup point set screw, cup point socket set screw': { point: 'cup' },
       'flat point set screw': { point: 'flat' },
