@@ -8,6 +8,8 @@ export interface Habits {
   numbered: boolean;
   /** Nearly all of those have a quantity. */
   counted: boolean;
+  /** The length that hardly a description passes, in characters: near it lines are wrapped. */
+  width: number;
 }
 
 const sampleSize = 2000;
@@ -22,5 +24,11 @@ export function habitsOf(lines: readonly GridLine[], layout: Layout): Habits {
   return {
     numbered: full.length >= rows.length * 0.4 && full.length > 0,
     counted: counted > full.length * 0.7,
+    width: nearlyAll(full.map(cells => cells.description.trim().length)),
   };
+}
+
+/** The number that one in twenty passes. */
+function nearlyAll(numbers: number[]): number {
+  return numbers.sort((a, b) => a - b)[Math.floor(numbers.length * 0.95)] ?? 0;
 }

@@ -1,8 +1,9 @@
+import { suits } from './cell-kinds.ts';
 import type { ColumnMeaning, GivenColumns } from './column-meanings.ts';
 import { foldHeader } from './column-words.ts';
 import { cutSection, usualShapes } from './cut-section.ts';
 import type { Entry } from './entry.ts';
-import { filled, type Grid, type GridLine } from './grid.ts';
+import { columnCells, filled, type Grid, type GridLine } from './grid.ts';
 import { findLayout, type Layout, layoutOf } from './layout.ts';
 import { isRule } from './line-sort.ts';
 import { RowBuilder } from './row-builder.ts';
@@ -43,18 +44,39 @@ export function readTables(grid: Grid, given: GivenColumns = []): { entries: Ent
   return { entries: builder.entries, tables };
 }
 
-/** The table that each section belongs to. A header read again, on another page or sheet, goes on with its table. */
+/**
+ * The table that each section belongs to. A header read again, on another page or sheet, goes on with its table, and
+ * so does a page or sheet without one whose lines fit the table before.
+ */
 function gather(sections: readonly Section[]): ReadonlyMap<Section, Sections> {
   const byTitles = new Map<string, Sections>();
   const tables = new Map<Section, Sections>();
+  let last: Sections | null = null;
   for (const section of sections) {
     const key = section.titles?.map(foldHeader).join('|');
-    const table = (key !== undefined && byTitles.get(key)) || { sections: [], layout: null };
+    const known = key === undefined ? (last && goesOn(last, section) ? last : null) : byTitles.get(key);
+    const table: Sections = known ?? { sections: [], layout: null };
     if (key !== undefined) byTitles.set(key, table);
     table.sections.push(section);
     tables.set(section, table);
+    if (section.lines.length > 0) last = table;
   }
   return tables;
+}
+
+/** True for lines of another sheet that have under a table's titles what belongs there. */
+function goesOn(table: Sections, { lines }: Section): boolean {
+  const { titles, lines: before } = table.sections[0]!;
+  if (titles === null || lines.length === 0 || lines[0]!.text !== undefined) return false;
+  if (lines.some(({ cells }) => cells.length > titles.length)) return false;
+  const columns = findLayout(titles, before).flat();
+  return columns
+    .filter(({ role }) => role === 'description' || role === 'ref' || role === 'partNumber')
+    .every(({ at, role }) => {
+      const cells = columnCells(at, lines);
+      const fitting = cells.filter(cell => suits(cell, role) > 0).length;
+      return cells.length >= lines.length * 0.5 && fitting >= cells.length * 0.8;
+    });
 }
 
 /** What the columns of a table are, or are said to be; cuts its lines where that is still to be done. */

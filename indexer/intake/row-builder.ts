@@ -1,24 +1,15 @@
-import { type Cells, cellsOf, fieldsOf, indentOf, textOf } from './cells.ts';
+import { type Cells, cellsOf, indentOf, textOf } from './cells.ts';
 import { addVariant, type Entry, entry, setQuantity } from './entry.ts';
 import { brokenCharacters, moreCells, turnedIntoDate } from './faults.ts';
 import { filled, type GridLine } from './grid.ts';
 import { type Habits, habitsOf } from './habits.ts';
 import type { Column, Layout } from './layout.ts';
-import {
-  continues,
-  isFooter,
-  isNote,
-  isPageNumber,
-  isRule,
-  isTotal,
-  isUnused,
-  joinWrapped,
-  numberOrWords,
-} from './line-sort.ts';
-import { hasSize } from './part-facts.ts';
+import { isPageNumber, isRule, joinWrapped, numberOrWords } from './line-sort.ts';
 import { readReference } from './reference.ts';
 import { attachingWords } from './remark-words.ts';
 import type { Fault } from './rows.ts';
+import { reasonToSkip, spansTable } from './skip-reason.ts';
+import { goesOn, unwrapped } from './wrapped-lines.ts';
 
 /** Columns in which no list has dates. */
 const datesAreNone = new Set<Column['role']>(['ref', 'partNumber', 'description', 'qty', 'size', 'model']);
@@ -30,6 +21,8 @@ export class RowBuilder {
   private heading = '';
   private last: Entry | null = null;
   private lastRef = '';
+  /** The length of the last line of the last description: the next word did not fit on it if it goes on. */
+  private lastLine = 0;
   /** The reference of the part that the parts now listed fasten; null outside such a stretch of the list. */
   private attachingTo: string | null = null;
 
@@ -92,7 +85,7 @@ export class RowBuilder {
       else this.tooManyCells(line, width);
       return;
     }
-    const cells = this.wrapped(line, cellsOf(line, group), habits);
+    const cells = unwrapped(line, cellsOf(line, group), habits, this.last?.row);
     const text = textOf(cells);
     if (!text) return;
     const spans = spansTable(line);
@@ -100,7 +93,12 @@ export class RowBuilder {
     if (reason === 'total' || reason === 'empty' || reason === 'footer' || (spans && reason))
       this.skip(line, reason, text);
     else if (line.continued && this.last) this.continueLast(line, cells);
-    else if (!cells.ref && !cells.partNumber && this.goesOn(line, cells, habits))
+    else if (
+      !cells.ref &&
+      !cells.partNumber &&
+      this.last &&
+      goesOn(line, cells, habits, this.last.row, this.lastLine)
+    )
       this.continueLast(line, cells);
     else if (reason) this.skip(line, reason, text);
     else this.take(line, cells, group, columns);
@@ -118,31 +116,9 @@ export class RowBuilder {
     this.last = null;
   }
 
-  /** Words under the descriptions of a printed list are all of them the description's, also a number among them. */
-  private wrapped(line: GridLine, cells: Cells, habits: Habits): Cells {
-    const { text, indent, descriptionEdge: edge } = line;
-    const numbered = cells.ref || cells.partNumber || !cells.qty || !this.last?.row.qtyText;
-    if (numbered || text === undefined || !habits.numbered || edge === undefined || edge <= 3) return cells;
-    if (Math.abs(indent! - edge) > 1 || /\S(?: {2,}|\t)\S/.test(text)) return cells;
-    return { ...cells, qty: '', description: text.trim().replace(/\s+/g, ' ') };
-  }
-
-  /** True for the rest of a wrapped description: its place or its words say so, and a row stands right before it. */
-  private goesOn(line: GridLine, cells: Cells, habits: Habits): boolean {
-    const last = this.last;
-    if (!last || cells.models.some(({ text }) => text) || cells.price) return false;
-    if (cells.qty)
-      return last.row.qtyText === '' && habits.counted && Boolean(cells.description) && habits.numbered;
-    if (!cells.description) return Boolean(cells.remarks);
-    if (isNote(cells.description) && !continues(last.row.description, cells.description)) return false;
-    const { indent, descriptionEdge: edge } = line;
-    if (indent !== undefined && edge !== undefined && edge > 3 && habits.numbered)
-      return Math.abs(indent - edge) <= 4 && !isShout(cells.description, last.row.description);
-    return continues(last.row.description, cells.description);
-  }
-
   private continueLast(line: GridLine, cells: Cells): void {
     const { row } = this.last!;
+    if (cells.description) this.lastLine = cells.description.trim().length;
     row.description = joinWrapped(row.description, cells.description);
     row.remarks = joinWrapped(row.remarks, cells.remarks);
     if (cells.qty) setQuantity(this.last!, cells.qty);
@@ -172,6 +148,7 @@ export class RowBuilder {
     taken.attachingTo = this.attachingTo;
     if (this.attachingTo === null) this.lastRef = taken.row.ref;
     this.entries.push(taken);
+    this.lastLine = indent.text.length;
     this.last = taken.row.outcome === 'taken' ? taken : null;
   }
 
@@ -199,29 +176,3 @@ const through = (from: string, to: string): string =>
     /(row|line)s? (\d+)(?:-\d+)?$/,
     (_, kind, first) => `${kind}s ${first}-${/\d+$/.exec(to)?.[0]}`,
   );
-
-/** One cell over three columns or more is a heading; no row of a list has such. */
-const spansTable = ({ cells, merged }: GridLine): boolean => {
-  if (!merged || cells.filter(cell => cell.trim()).length !== 1) return false;
-  const at = cells.findIndex(cell => cell.trim());
-  return merged.filter(column => column === at).length >= 3;
-};
-
-/** Why a line of a table is no part; null for a part, also one without reference, number or quantity. */
-function reasonToSkip(cells: Cells, text: string, habits: Habits, spans: boolean): string | null {
-  const numbered = numberOrWords(cells.partNumber).number !== '';
-  const referred = readReference(cells.ref) !== null;
-  if (!numbered && (referred ? isTotal(cells.description) && !cells.qty : isTotal(text))) return 'total';
-  if (!(referred && (numbered || cells.qty)) && isFooter(text)) return 'footer';
-  if (referred && !numbered && isUnused(cells.description) && (cells.description || isUnused(cells.remarks)))
-    return 'empty';
-  const alone = !referred && !numbered && !cells.qty && fieldsOf(cells).length === 1;
-  if (alone && spans) return isNote(text) ? 'note' : 'heading';
-  if (alone && !hasSize(text) && (habits.numbered || !/\p{L}/u.test(text)))
-    return isNote(text) ? 'note' : 'heading';
-  return null;
-}
-
-/** Capitals after small letters are a heading's. */
-const isShout = (text: string, before: string): boolean =>
-  !/\p{Ll}/u.test(text) && /\p{Ll}{2}/u.test(before) && /\p{Lu}{4}/u.test(text);

@@ -1,7 +1,16 @@
 import type { Line, List } from './make-list.ts';
 import type { Chance } from './random.ts';
 
-export type Field = 'ref' | 'partNumber' | 'description' | 'qty' | 'remarks' | 'price' | 'models';
+export type Field =
+  | 'ref'
+  | 'partNumber'
+  | 'description'
+  | 'qty'
+  | 'remarks'
+  | 'price'
+  | 'unit'
+  | 'models'
+  | 'blank';
 
 /** How a list is laid out on its sheet. */
 export interface Layout {
@@ -16,6 +25,12 @@ export interface Layout {
   total: boolean;
   /** Descriptions longer than this go on in the next row. */
   wrapAt: number;
+  /** A heading stands over all columns, or under the title of the descriptions. */
+  headingsIn: 'whole row' | 'description';
+  /** Marks instead of numbers in the columns for models, where there is one of the part. */
+  marks: boolean;
+  /** A blank row after so many. */
+  blankEvery: number;
 }
 
 export const plainLayout: Layout = {
@@ -27,6 +42,9 @@ export const plainLayout: Layout = {
   footers: false,
   total: false,
   wrapAt: Number.POSITIVE_INFINITY,
+  headingsIn: 'whole row',
+  marks: false,
+  blankEvery: Number.POSITIVE_INFINITY,
 };
 
 /** One printed row: cells, or one text over all columns. */
@@ -52,7 +70,10 @@ export function layOut(list: List, layout: Layout, chance: Chance): Printed[] {
     const page = nth + 1;
     if (nth === 0 || layout.header === 'every page')
       for (const row of headerOf(columns, layout)) printed.push({ kind: 'header', ...row, page });
-    for (const row of bodyOf(lines, columns, layout)) printed.push({ ...row, page });
+    bodyOf(lines, columns, layout).forEach((row, at) => {
+      if (at > 0 && at % layout.blankEvery === 0) printed.push({ kind: 'row', cells: [''], page });
+      printed.push({ ...row, page });
+    });
     if (layout.footers) wide(`${list.maker}   ${list.words.page} ${page}`, page);
   });
   if (layout.total && layout.groups === 1 && list.models.length === 0)
@@ -66,22 +87,24 @@ interface Column {
   cell(line: Line): string;
 }
 
-function columnsOf(list: List, { fields }: Layout, chance: Chance): Column[] {
+function columnsOf(list: List, { fields, marks }: Layout, chance: Chance): Column[] {
   const { header } = list.words;
   const titled = chance.in100(50);
   const qty = chance.pick(header.qty);
   return fields.flatMap((field): Column[] => {
+    if (field === 'blank') return [{ field, title: ['', ''], cell: () => '' }];
     if (field !== 'models')
       return [{ field, title: [chance.pick(header[field]), ''], cell: line => cellOf(line, field) }];
     return list.models.map((model, nth) => ({
       field,
       title: [nth === 0 ? qty : '', titled ? `${qty} ${model}` : model],
-      cell: line => String(line.variants[model] || (titled ? '-' : '')),
+      cell: line =>
+        marks && line.variants[model] === 1 ? 'X' : String(line.variants[model] || (titled ? '-' : '')),
     }));
   });
 }
 
-const cellOf = (line: Line, field: Exclude<Field, 'models'>): string =>
+const cellOf = (line: Line, field: Exclude<Field, 'models' | 'blank'>): string =>
   field === 'qty' ? line.qtyText : line[field];
 
 /** A header's lines, once for each list side by side. Models stand under the word for their quantities. */
@@ -111,14 +134,11 @@ function pagesOf(lines: readonly Line[], perPage: number): Line[][] {
 }
 
 /** The rows of a page: lists side by side are filled one after the other. */
-function bodyOf(
-  lines: readonly Line[],
-  columns: readonly Column[],
-  { groups, wrapAt }: Layout,
-): Omit<Printed, 'page'>[] {
+function bodyOf(lines: readonly Line[], columns: readonly Column[], layout: Layout): Omit<Printed, 'page'>[] {
+  const { groups, wrapAt } = layout;
   if (groups === 1)
     return lines.flatMap(line => [
-      ...(line.heading ? [{ kind: 'wide' as const, cells: [line.heading] }] : []),
+      ...(line.heading ? [headingRow(line.heading, columns, layout)] : []),
       ...rowsOf(line, columns, wrapAt).map(cells => ({ kind: 'row' as const, cells })),
     ]);
   const lists = split(lines, groups).map(part => part.flatMap(line => rowsOf(line, columns, wrapAt)));
@@ -127,6 +147,15 @@ function bodyOf(
     kind: 'row' as const,
     cells: lists.flatMap(list => list[nth] ?? blank),
   }));
+}
+
+function headingRow(
+  heading: string,
+  columns: readonly Column[],
+  { headingsIn }: Layout,
+): Omit<Printed, 'page'> {
+  if (headingsIn === 'whole row') return { kind: 'wide', cells: [heading] };
+  return { kind: 'row', cells: columns.map(({ field }) => (field === 'description' ? heading : '')) };
 }
 
 function split<T>(items: readonly T[], groups: number): T[][] {

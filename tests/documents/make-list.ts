@@ -10,6 +10,7 @@ export interface Line {
   qtyText: string;
   remarks: string;
   price: string;
+  unit: string;
   /** Quantities for each model, where the list is one of several models. */
   variants: Record<string, number>;
   /** A heading that stands above this line. */
@@ -78,9 +79,10 @@ export function makeList(seed: number, wish: Wish = {}): List {
     const line = plainLine(chance, own, String(ref), numberOf(), comma);
     if (wish.headings && ref % 12 === 1) line.heading = chance.pick(own.headings);
     lines.push(line);
-    if (chance.in100(4)) lines.push({ ...plainLine(chance, own, `${ref}A`, numberOf(), comma) });
-    else if (chance.in100(4)) splitBySerial(chance, own, lines, numberOf());
-    else if (chance.in100(4)) mirror(own, lines, numberOf());
+    const more = chance.whole(0, 99);
+    if (more < 4) lines.push(plainLine(chance, own, `${ref}A`, numberOf(), comma));
+    else if (more < 8) splitBySerial(chance, own, lines, numberOf());
+    else if (more < 12) mirror(own, lines, numberOf());
   }
   relate(chance, own, lines, numberOf);
   for (const line of lines) {
@@ -101,6 +103,7 @@ function plainLine(chance: Chance, own: Words, ref: string, partNumber: string, 
     qtyText: asked ? chance.pick(own.asRequired) : String(qty),
     remarks: '',
     price: '',
+    unit: own.piece,
     variants: {},
   };
 }

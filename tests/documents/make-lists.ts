@@ -1,5 +1,5 @@
 import { type Field, type Layout, layOut, type Printed, plainLayout } from './lay-out.ts';
-import { type List, makeList, type Wish } from './make-list.ts';
+import { type Line, type List, makeList, type Wish } from './make-list.ts';
 import { Chance } from './random.ts';
 import { writeHtml } from './write-html.ts';
 import { writeOds, writeXlsx } from './write-sheets.ts';
@@ -69,6 +69,47 @@ export const kinds: readonly Kind[] = [
     wish: { models: 4 },
     not: ['text'],
   },
+  {
+    name: 'columns for models with marks',
+    layout: { marks: true, fields: ['ref', 'partNumber', 'description', 'models', 'remarks'] },
+    wish: { models: 3 },
+  },
+  {
+    name: 'headings among the descriptions, blank rows',
+    layout: { headingsIn: 'description', blankEvery: 7 },
+    wish: { headings: true },
+  },
+  { name: 'pages of which only the first has a header', layout: { perPage: 12 } },
+  {
+    name: 'a blank column before and within, and a unit',
+    layout: { fields: ['blank', 'ref', 'partNumber', 'blank', 'description', 'unit', 'qty', 'remarks'] },
+  },
+  {
+    name: 'lists side by side with a blank column between',
+    layout: { groups: 2, fields: ['ref', 'partNumber', 'description', 'qty', 'blank'] },
+  },
+  {
+    name: 'the same without header',
+    layout: { groups: 2, header: 'none', fields: ['ref', 'partNumber', 'description', 'qty', 'blank'] },
+  },
+  {
+    name: 'side by side, wrapped, headed on every page',
+    layout: {
+      groups: 2,
+      header: 'every page',
+      perPage: 24,
+      wrapAt: 16,
+      fields: ['ref', 'partNumber', 'description', 'qty'],
+    },
+    not: ['text'],
+  },
+  { name: 'no references', layout: { fields: ['partNumber', 'description', 'qty', 'remarks'] } },
+  {
+    name: 'no references, no header',
+    layout: { header: 'none', fields: ['partNumber', 'description', 'qty'] },
+  },
+  { name: 'no part numbers', layout: { fields: ['ref', 'description', 'qty', 'remarks'] } },
+  { name: 'no part numbers, no header', layout: { header: 'none', fields: ['ref', 'description', 'qty'] } },
 ];
 
 export interface Made {
@@ -91,8 +132,15 @@ export function makeDocument(kind: Kind, format: Format, seed: number): Made {
 function asPrinted(list: List, { fields }: Layout): List {
   const lines = list.lines.map(line => {
     const { supersededBy: _, includes: __, serial: ___, notSold: ____, option: _____, ...bare } = line;
-    const printed = fields.includes('remarks') ? line : { ...bare, remarks: '' };
-    return fields.includes('qty') ? printed : { ...printed, qty: null };
+    const printed: Line = fields.includes('remarks') ? { ...line } : { ...bare, remarks: '' };
+    if (!fields.includes('ref')) delete printed.includes;
+    if (!fields.includes('partNumber')) delete printed.supersededBy;
+    return {
+      ...printed,
+      ...(fields.includes('qty') ? {} : { qty: null }),
+      ...(fields.includes('ref') ? {} : { ref: '' }),
+      ...(fields.includes('partNumber') ? {} : { partNumber: '' }),
+    };
   });
   return { ...list, lines };
 }

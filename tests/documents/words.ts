@@ -7,7 +7,10 @@ export interface Words {
     qty: string[];
     remarks: string[];
     price: string[];
+    unit: string[];
   };
+  /** The unit that parts are counted in. */
+  piece: string;
   /** Names of parts; `#` stands for a size of the kind named after it. */
   parts: string[];
   assembly: string;
@@ -35,7 +38,9 @@ const en: Words = {
     qty: ['Qty', 'Quantity', 'Pcs', 'Q.ty'],
     remarks: ['Remarks', 'Notes', 'Comment'],
     price: ['Price', 'List price'],
+    unit: ['Unit'],
   },
+  piece: 'pcs',
   parts: [
     'Ball bearing #bearing',
     'Screw #screw',
@@ -87,7 +92,9 @@ const de: Words = {
     qty: ['Stück', 'Menge', 'Anzahl', 'Stk.'],
     remarks: ['Bemerkung', 'Hinweise', 'Bemerkungen'],
     price: ['Preis', 'Einzelpreis'],
+    unit: ['Einheit'],
   },
+  piece: 'Stk',
   parts: [
     'Kugellager #bearing',
     'Zylinderschraube #screw',
@@ -138,7 +145,9 @@ const fr: Words = {
     qty: ['Qté', 'Quantité', 'Nbre'],
     remarks: ['Observations', 'Remarques'],
     price: ['Prix', 'Prix unitaire'],
+    unit: ['Unité'],
   },
+  piece: 'pce',
   parts: [
     'Roulement à billes #bearing',
     'Vis #screw',
@@ -189,7 +198,9 @@ const it: Words = {
     qty: ['Q.tà', 'Quantità', 'Pz.'],
     remarks: ['Note', 'Osservazioni'],
     price: ['Prezzo'],
+    unit: ['U.M.'],
   },
+  piece: 'pz',
   parts: [
     'Cuscinetto a sfere #bearing',
     'Vite #screw',
@@ -239,7 +250,9 @@ const es: Words = {
     qty: ['Cant.', 'Cantidad', 'Uds.'],
     remarks: ['Observaciones', 'Notas'],
     price: ['Precio'],
+    unit: ['Unidad'],
   },
+  piece: 'ud',
   parts: [
     'Rodamiento de bolas #bearing',
     'Tornillo #screw',
@@ -289,7 +302,9 @@ const nl: Words = {
     qty: ['Aantal', 'Stuks'],
     remarks: ['Opmerking', 'Opmerkingen'],
     price: ['Prijs'],
+    unit: ['Eenheid'],
   },
+  piece: 'st',
   parts: [
     'Kogellager #bearing',
     'Schroef #screw',
@@ -339,7 +354,9 @@ const ja: Words = {
     qty: ['個数', '数量', '員数'],
     remarks: ['備考', '摘要'],
     price: ['価格', '単価'],
+    unit: ['単位'],
   },
+  piece: '個',
   parts: [
     'ボールベアリング #bearing',
     'ネジ #screw',

@@ -1,7 +1,7 @@
 import type { Printed } from './lay-out.ts';
 import type { Chance } from './random.ts';
 
-const escape = (text: string): string =>
+const asMarkup = (text: string): string =>
   text
     .replaceAll('&', '&amp;')
     .replaceAll('<', '&lt;')
@@ -14,7 +14,7 @@ export function writeHtml(rows: readonly Printed[], chance: Chance): string {
   const end = (name: string) => (careless ? '' : `</${name}>`);
   const lines = rows.map(({ kind, cells, merged = [] }) => {
     if (kind === 'wide')
-      return `<tr><td colspan=${width}><b>${escape(cells[0]!)}</b>${end('td')}${end('tr')}`;
+      return `<tr><td colspan=${width}><b>${asMarkup(cells[0]!)}</b>${end('td')}${end('tr')}`;
     const tag = kind === 'header' && !careless ? 'th' : 'td';
     const inside = spanned(cells, merged);
     return `<tr>${inside.map(({ text, columns }) => `<${tag}${columns > 1 ? ` colspan="${columns}"` : ''}>${shown(text, chance)}${end(tag)}`).join('')}${end('tr')}`;
@@ -32,10 +32,10 @@ function shown(text: string, chance: Chance): string {
   const at = text.indexOf(' ');
   const broken = at > 0 && chance.in100(15);
   return broken
-    ? `${escape(text.slice(0, at))}<br>${escape(text.slice(at + 1))}`
+    ? `${asMarkup(text.slice(0, at))}<br>${asMarkup(text.slice(at + 1))}`
     : chance.in100(15)
-      ? `<span class=x>${escape(text)}</span>`
-      : escape(text);
+      ? `<span class=x>${asMarkup(text)}</span>`
+      : asMarkup(text);
 }
 
 /** Cells with the columns that each reaches over. */

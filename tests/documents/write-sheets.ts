@@ -1,7 +1,7 @@
 import { strToU8, zipSync } from 'fflate';
 import type { Printed } from './lay-out.ts';
 
-const escape = (text: string): string =>
+const asMarkup = (text: string): string =>
   text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('"', '&quot;');
 const head = '<?xml version="1.0" encoding="UTF-8"?>';
 /** Cells that a person's typing makes a number. */
@@ -54,7 +54,7 @@ export function writeXlsx(rows: readonly Printed[]): Uint8Array {
     ),
     ...files,
     'xl/sharedStrings.xml': strToU8(
-      `${head}<sst xmlns="${main}">${strings.map(text => `<si><t xml:space="preserve">${escape(text)}</t></si>`).join('')}</sst>`,
+      `${head}<sst xmlns="${main}">${strings.map(text => `<si><t xml:space="preserve">${asMarkup(text)}</t></si>`).join('')}</sst>`,
     ),
   });
 }
@@ -71,7 +71,7 @@ function worksheet(rows: readonly Printed[], strings: string[]): string {
       const place = `r="${letters(at)}${nth + 1}"`;
       if (!text) return '';
       if (kind === 'row' && numeric(text)) return `<c ${place}><v>${text}</v></c>`;
-      if (nth % 2 === 1) return `<c ${place} t="inlineStr"><is><t>${escape(text)}</t></is></c>`;
+      if (nth % 2 === 1) return `<c ${place} t="inlineStr"><is><t>${asMarkup(text)}</t></is></c>`;
       strings.push(text);
       return `<c ${place} t="s"><v>${strings.length - 1}</v></c>`;
     });
@@ -109,7 +109,7 @@ function odsRow(row: Printed, width: number): string {
     const value = numeric(text)
       ? ` office:value-type="float" office:value="${text}"`
       : ' office:value-type="string"';
-    return `<table:table-cell${spans}${value}><text:p>${escape(text).replace(/ {2,}/g, blanks => ` <text:s text:c="${blanks.length - 1}"/>`)}</text:p></table:table-cell>`;
+    return `<table:table-cell${spans}${value}><text:p>${asMarkup(text).replace(/ {2,}/g, blanks => ` <text:s text:c="${blanks.length - 1}"/>`)}</text:p></table:table-cell>`;
   });
   return `<table:table-row>${cells.join('')}</table:table-row>`;
 }
