@@ -85,6 +85,11 @@ function checkLimits(claim: Claim, definition: CategoryDefinition): void {
     if (um !== undefined && limits && (um < limits[0] || um > limits[1]))
       claim.doubt(`a ${label} of ${um / 1000} mm is not believable`);
   }
+  const inside = claim.lengths.get('bore') ?? claim.lengths.get('id');
+  const outside = claim.lengths.get('od');
+  if (inside === undefined || outside === undefined || outside > inside) return;
+  claim.doubt(`an outside of ${outside / 1000} mm does not go round an inside of ${inside / 1000} mm`);
+  for (const { key } of definition.dims) claim.lengths.delete(key);
 }
 
 /** Writes a settled claim as a reading. */
