@@ -8,7 +8,16 @@ export default defineConfig(({ command }) => {
   return {
     root: 'web',
     plugins: [react()],
-    build: { outDir: '../dist/web', emptyOutDir: true, assetsInlineLimit: 0, chunkSizeWarningLimit: 1_000 },
+    build: {
+      outDir: '../dist/web',
+      emptyOutDir: true,
+      assetsInlineLimit: 0,
+      chunkSizeWarningLimit: 1_000,
+      // The knowledge of the trade is pure, so a view brings along only what it asks of the front door.
+      rolldownOptions: {
+        treeshake: { moduleSideEffects: [{ test: /[\\/]indexer[\\/]/, sideEffects: false }] },
+      },
+    },
     server: {
       host: '127.0.0.1',
       port: 4181,

@@ -6,9 +6,30 @@
 export type { CategoryDefinition, Dimension, PublishedSize } from './categories/definition.ts';
 export type { DimensionLine, Drawing, Path, Point, Stroke, View } from './categories/drawing.ts';
 export { categories } from './categories/index.ts';
+export type { Measurable } from './categories/measurable.ts';
 export { compareSizes, type DimensionDifference, nearness } from './compare.ts';
 export { type Duty, duties, isCritical } from './duty.ts';
 export { proposeDuty } from './duty-words.ts';
+export { type FitAnswer, type FitCandidate, type FitRequest, fit, type Seat } from './fit.ts';
+export type { FitOf } from './fitting/clearance.ts';
+export type { ShimAnswer } from './fitting/shims.ts';
+export { bankCardWidth, checkBar, type Gauge, gaugeSheets, pixelsPerMillimetre } from './gauge-sheet.ts';
+export {
+  BadMeasurement,
+  type CandidateAnswer,
+  type Instrument,
+  type KnownSize,
+  type MeasureAnswer,
+  type Measurement,
+  type MeasureRequest,
+  measurablesOf,
+  measure,
+  measuredCategories,
+  type NextMeasurement,
+  type TakenAs,
+} from './measure.ts';
+export { gaugeOf } from './measuring/gauge-of.ts';
+export { labelOf as instrumentLabel } from './measuring/instruments.ts';
 export { foldNumber } from './part-number.ts';
 export { read } from './read.ts';
 export {

@@ -3,6 +3,7 @@ import { measurings } from './measuring/categories.ts';
 import { cautionsOf } from './measuring/cautions.ts';
 import type { Instrument } from './measuring/instruments.ts';
 import { withKnown } from './measuring/known.ts';
+import { limitsOf } from './measuring/limits.ts';
 import { nextMeasurements } from './measuring/next.ts';
 import type { NextMeasurement } from './measuring/next-measurement.ts';
 import type { Observation } from './measuring/observation.ts';
@@ -36,6 +37,8 @@ export interface CandidateAnswer {
   probability: number;
   /** How well the measurements agree with it, beside the best candidate, whatever is common. */
   likelihood: number;
+  /** What it is made to, in millimetres, of each dimension that was measured: several where standards differ. */
+  limits: Record<string, { min: number; max: number }[]>;
   /** What each measurement says of it. */
   reasons: string[];
 }
@@ -91,6 +94,7 @@ export function measure(request: MeasureRequest): MeasureAnswer {
     candidates: listed.map(each => ({
       ...answerOf(each, names.get(each)!.size),
       probability: rounded(each.probability / whole),
+      limits: limitsMeasured(each, observations, request),
       reasons: [
         ...reasonsFor(each.candidate, observations, request.attrs ?? {}),
         ...remarksOn(measuring, each.candidate, observations),
@@ -109,6 +113,9 @@ export function measure(request: MeasureRequest): MeasureAnswer {
 export function measurablesOf(category: CategoryName): readonly Measurable[] | null {
   return measurings.get(category)?.measurable ?? null;
 }
+
+/** The kinds of part that can be named from measurements. */
+export const measuredCategories: readonly CategoryName[] = [...measurings.keys()];
 
 function measuringOf(category: CategoryName): Measuring {
   const measuring = measurings.get(category);
@@ -177,6 +184,18 @@ function answerOf({ candidate, likelihood }: Weighed, size: string) {
     likelihood: rounded(likelihood),
   };
 }
+
+const limitsMeasured = (
+  { candidate }: Weighed,
+  observations: readonly Observation[],
+  { attrs = {} }: MeasureRequest,
+) =>
+  Object.fromEntries(
+    observations.map(({ measurable: { key } }) => [
+      key,
+      limitsOf(candidate, key, attrs).map(({ min, max }) => ({ min: toMm(min), max: toMm(max) })),
+    ]),
+  );
 
 const takenAs = ({ measurable, read, instrument }: Observation): TakenAs => ({
   dimension: measurable.key,

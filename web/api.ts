@@ -63,6 +63,7 @@ export const api = {
   read: (json: Paste) => of(service.read.$post({ json })),
   find: (q: string) => of(service.find.$get({ query: { q } })),
   size: (size: string) => of(service.sizes[':size'].$get({ param: { size: encodeURIComponent(size) } })),
+  knownSizes: () => of(service.sizes.$get()),
   part: (part: string) => of(parts[':part'].$get({ param: { part } })),
   interchange: (part: string) => of(parts[':part'].interchange.$get({ param: { part } })),
   partDuty: (part: string, json: DutyRequest) => of(parts[':part'].duty.$put({ param: { part }, json })),

@@ -1,4 +1,4 @@
-import { type ReactNode, useEffect, useRef } from 'react';
+import { lazy, type ReactNode, Suspense, useEffect, useRef } from 'react';
 import { Route, Switch, useLocation } from 'wouter';
 import { BenchProvider, useBench } from './bench.tsx';
 import { DiagramPage } from './diagrams/diagram-page.tsx';
@@ -15,6 +15,11 @@ import { Top } from './top.tsx';
 import { Sheet } from './ui/sheet.tsx';
 import { Empty, Refused, Waiting } from './ui/states.tsx';
 import { Toasts } from './ui/toast.tsx';
+
+/** Measuring brings the standards' tables with it, so it is fetched when it is first gone to. */
+const MeasurePage = lazy(async () => ({ default: (await import('./measure/measure-page.tsx')).MeasurePage }));
+const FitPage = lazy(async () => ({ default: (await import('./fit/fit-page.tsx')).FitPage }));
+const GaugePage = lazy(async () => ({ default: (await import('./gauge/gauge-page.tsx')).GaugePage }));
 
 /** Every view under one roof; each place is a folder. */
 export function App() {
@@ -46,6 +51,23 @@ export function App() {
                 <PartPage id={part} />
               </AtABench>
             )}
+          </Route>
+          <Route path="/measure/:category?">
+            {({ category }) => (
+              <Brought>
+                <MeasurePage category={category} />
+              </Brought>
+            )}
+          </Route>
+          <Route path="/fit">
+            <Brought>
+              <FitPage />
+            </Brought>
+          </Route>
+          <Route path="/gauge">
+            <Brought>
+              <GaugePage />
+            </Brought>
           </Route>
           <Route path="/diagrams">
             <AtABench>
@@ -106,6 +128,22 @@ function AtABench({ children }: { children: ReactNode }) {
       <h1 className="only-heard">Bench</h1>
       {error ? <Refused error={error} onAgain={again} /> : <Waiting title="Opening the bench" />}
     </Sheet>
+  );
+}
+
+/** A view that is fetched when it is gone to; what is in it needs no bench. */
+function Brought({ children }: { children: ReactNode }) {
+  return (
+    <Suspense
+      fallback={
+        <Sheet title="Measure">
+          <h1 className="only-heard">Measure</h1>
+          <Waiting title="Fetching the tables" />
+        </Sheet>
+      }
+    >
+      {children}
+    </Suspense>
   );
 }
 

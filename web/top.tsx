@@ -5,6 +5,7 @@ import './top.css';
 
 const places = [
   { path: '/find', name: 'Find', also: ['/sizes', '/parts'] },
+  { path: '/measure', name: 'Measure', also: ['/fit', '/gauge'] },
   { path: '/diagrams', name: 'Diagrams', also: ['/models'] },
   { path: '/jobs', name: 'Jobs', also: [] },
   { path: '/order', name: 'Order', also: [] },

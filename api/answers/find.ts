@@ -1,5 +1,6 @@
 import { z } from '@hono/zod-openapi';
 import { attrs, category, difference, dims, dutyAnswer, id, modelRef, readAs } from './common.ts';
+import { fitOf } from './measure.ts';
 import { modelSummary } from './model.ts';
 import { partRef } from './part.ts';
 
@@ -47,8 +48,10 @@ export const sizeHit = z
   .openapi('SizeHit');
 export type SizeHit = z.infer<typeof sizeHit>;
 
-/** A size that is not the one asked for, and in what it differs. */
-export const nearSize = sizeHit.extend({ differences: z.array(difference) }).openapi('NearSize');
+/** A size that is not the one asked for, and in what it differs; of a bearing for a measured shaft also how it sits there. */
+export const nearSize = sizeHit
+  .extend({ differences: z.array(difference), onShaft: fitOf.nullable().optional() })
+  .openapi('NearSize');
 export type NearSize = z.infer<typeof nearSize>;
 
 export const partHit = partRef

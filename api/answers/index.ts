@@ -10,6 +10,7 @@
  *   POST   /api/measure                        MeasureRequest       → MeasureAnswer (stores nothing, no key)
  *   POST   /api/fit                            FitRequest           → FitAnswer     (stores nothing, no key)
  *   GET    /api/find?q=                                             → Found
+ *   GET    /api/sizes                                              → SizesKnown
  *   GET    /api/sizes/:size                                         → SizeAnswer
  *   GET    /api/makers                                              → Makers
  *   GET    /api/models                                              → Models

@@ -61,6 +61,11 @@ export const fitRequest = z
   })
   .openapi('FitRequest');
 
+/** The workshop's sizes that measuring looks at, the most met first. */
+export const sizesKnown = z
+  .object({ sizes: z.array(z.object({ size: z.string(), count: z.number().int() })) })
+  .openapi('SizesKnown');
+
 export const measureAnswer = z
   .object({
     candidates: z.array(
@@ -72,6 +77,7 @@ export const measureAnswer = z
         attrs,
         probability: z.number(),
         likelihood: z.number(),
+        limits: z.record(z.string(), z.array(z.object({ min: z.number(), max: z.number() }))),
         reasons: z.array(z.string()),
       }),
     ),
@@ -111,7 +117,8 @@ export const measureAnswer = z
   })
   .openapi('MeasureAnswer');
 
-const fitOf = z.object({
+/** How a hole and a shaft go together, in millimetres. */
+export const fitOf = z.object({
   kind: z.enum(['clearance', 'transition', 'interference']),
   clearanceMin: z.number(),
   clearanceMax: z.number(),

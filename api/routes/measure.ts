@@ -1,8 +1,8 @@
 import { createRoute } from '@hono/zod-openapi';
 import { fit } from '../../indexer/fit.ts';
-import type { CategoryName } from '../../indexer/index.ts';
+import { type CategoryName, categoryNames } from '../../indexer/index.ts';
 import { BadMeasurement, type KnownSize, measure } from '../../indexer/measure.ts';
-import { fitAnswer, fitRequest, measureAnswer, measureRequest } from '../answers/measure.ts';
+import { fitAnswer, fitRequest, measureAnswer, measureRequest, sizesKnown } from '../answers/measure.ts';
 import { sizesHere } from '../finding/sizes-here.ts';
 import { refuse } from '../refusal.ts';
 import type { Service } from '../service.ts';
@@ -19,6 +19,17 @@ export const measureRoutes = ({ store }: Service) => {
     ...categories: CategoryName[]
   ) => given ?? store.inWorkshop(workshop, tx => sizesHere(tx, [...new Set(categories)]));
   return router()
+    .openapi(
+      createRoute({
+        method: 'get',
+        path: '/api/sizes',
+        responses: { 200: jsonAnswer(sizesKnown, 'The sizes known here, with how many parts have each.') },
+      }),
+      async c => {
+        const sizes = await store.inWorkshop(c.get('workshop'), tx => sizesHere(tx, categoryNames));
+        return c.json({ sizes }, 200);
+      },
+    )
     .openapi(
       createRoute({
         method: 'post',

@@ -49,6 +49,43 @@ const views: { name: string; open: (page: Page) => Promise<void> }[] = [
     },
   },
   {
+    name: 'measure, kinds',
+    open: async page => {
+      await page.goto('/measure');
+      await page.getByRole('link', { name: 'Ball bearing' }).waitFor();
+    },
+  },
+  {
+    name: 'measure, nothing yet',
+    open: async page => {
+      await page.goto('/measure/screw');
+      await page.getByText('The sizes that agree will be here.').waitFor();
+    },
+  },
+  {
+    name: 'measure, answered',
+    open: async page => {
+      await page.goto('/measure/bearing');
+      await page.getByLabel('Bore', { exact: true }).fill('4.97');
+      await page.getByText(/^Cannot tell apart/).waitFor();
+    },
+  },
+  {
+    name: 'fit',
+    open: async page => {
+      await page.goto('/fit');
+      await page.getByLabel(/^Shaft, where/).fill('4.98');
+      await page.locator('.fit').first().waitFor();
+    },
+  },
+  {
+    name: 'gauge sheet',
+    open: async page => {
+      await page.goto(`/gauge?sizes=${encodeURIComponent('bearing 5x11x4')}`);
+      await page.getByRole('img', { name: /^Sheet 1/ }).waitFor();
+    },
+  },
+  {
     name: 'diagrams',
     open: async page => {
       await page.goto('/diagrams');
@@ -144,7 +181,9 @@ test('the keyboard comes to the sheet by the first key, and to every place by th
     await page.keyboard.press('Tab');
     seen.push(await focused());
   }
-  expect(seen).toEqual(expect.arrayContaining(['Fettlebench', 'Find', 'Diagrams', 'Jobs', 'Order']));
+  expect(seen).toEqual(
+    expect.arrayContaining(['Fettlebench', 'Find', 'Measure', 'Diagrams', 'Jobs', 'Order']),
+  );
   await page.getByRole('link', { name: 'Order', exact: true }).focus();
   await page.keyboard.press('Enter');
   await page.waitForURL('**/order');

@@ -1,4 +1,6 @@
 import type { NearSize, SizeHit } from '../../api/answers/index.ts';
+import { fitWords } from '../fit/fit-words.ts';
+import { chanceWords } from '../measure/chance.ts';
 import { differenceWords } from '../part/difference.ts';
 import { headingOf, SizeLink } from '../part/size.tsx';
 import { Triangle } from '../ui/marks.tsx';
@@ -20,6 +22,12 @@ export function SizeHits({ title, hits }: { title: string; hits: (SizeHit | Near
               {whereWords(hit)}
               {'differences' in hit ? (
                 <span className="look-here"> {hit.differences.map(differenceWords).join(', ')}</span>
+              ) : null}
+              {'onShaft' in hit && hit.onShaft ? (
+                <span className="label on-shaft">
+                  On the shaft: {fitWords(hit.onShaft)}; clearance{' '}
+                  {chanceWords(hit.onShaft.clearanceProbability)}
+                </span>
               ) : null}
             </p>
             {hit.caution ? (

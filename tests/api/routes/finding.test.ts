@@ -72,6 +72,8 @@ describe('GET /api/find finds a size in any writing', () => {
       { dimension: 'bore', label: 'bore', a: 4.98, b: 5, difference: 0.02 },
     ]);
     expect(found.near.map(near => near.size)).toContain('bearing 5x11x4');
+    // Bore 5 of the normal class of ISO 492 is 4.992 to 5, a calliper holds to 0.03: 0.018 tight to 0.05 loose.
+    expect(found.near[0]!.onShaft).toMatchObject({ kind: 'transition', clearanceMax: 0.05 });
   });
 });
 

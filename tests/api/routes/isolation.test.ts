@@ -51,6 +51,7 @@ const routes: Record<string, { expects: 'list' | 'refuse' | 'own'; ask: (ids: Id
         path: `/api/find?q=${encodeURIComponent(q)}`,
       })),
   },
+  'GET /api/sizes': { expects: 'list', ask: () => [{ path: '/api/sizes' }] },
   'GET /api/sizes/:size': { expects: 'list', ask: () => [{ path: '/api/sizes/bearing%205x11x4' }] },
   'GET /api/makers': { expects: 'list', ask: () => [{ path: '/api/makers' }] },
   'GET /api/models': { expects: 'list', ask: () => [{ path: '/api/models' }] },

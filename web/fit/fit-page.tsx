@@ -1,0 +1,143 @@
+import { useMemo, useState } from 'react';
+import {
+  BadMeasurement,
+  type FitAnswer,
+  type FitRequest,
+  fit,
+  type Instrument,
+  type KnownSize,
+  type Seat,
+} from '../../indexer/index.ts';
+import { keepInstrument, keptInstrument } from '../measure/instrument-kept.ts';
+import { Cautions } from '../measure/measure-next.tsx';
+import { readLengths } from '../measure/read-lengths.ts';
+import { ReadingField, toNextField } from '../measure/reading-field.tsx';
+import { useKnownSizes } from '../measure/use-known.ts';
+import { Ways } from '../measure/ways.tsx';
+import { Section, Sheet } from '../ui/sheet.tsx';
+import { Empty } from '../ui/states.tsx';
+import { FitOne } from './fit-one.tsx';
+import '../measure/measure.css';
+import './fit.css';
+
+type SeatName = 'shaft' | 'housing' | 'width';
+
+const seats: { name: SeatName; label: string; ways: readonly Instrument[] }[] = [
+  { name: 'shaft', label: 'Shaft, where the bearing sits', ways: ['calliper-outside', 'micrometer', 'rule'] },
+  { name: 'housing', label: 'Housing bore', ways: ['calliper-inside', 'micrometer', 'rule'] },
+  {
+    name: 'width',
+    label: 'Width of its place',
+    ways: ['calliper-depth', 'calliper-inside', 'calliper-outside', 'rule'],
+  },
+];
+
+/** As many bearings as are shown. */
+const most = 12;
+
+/** Which bearing goes on a shaft, in a housing, in a width: loose, by finger or by press. Answered in the page itself. */
+export function FitPage() {
+  const [typed, setTyped] = useState<Record<SeatName, string>>({ shaft: '', housing: '', width: '' });
+  const [by, setBy] = useState(
+    () =>
+      Object.fromEntries(
+        seats.map(({ name, ways }) => [name, keptInstrument(`seat.${name}`, ways)]),
+      ) as Record<SeatName, Instrument>,
+  );
+  const known = useKnownSizes();
+  const { answer, bad } = useMemo(() => answerTo(typed, by, known), [typed, by, known]);
+  return (
+    <Sheet
+      title="Fit: a bearing for a seat"
+      cells={[
+        { label: 'Bearings', value: 'ISO 492 normal' },
+        { label: 'Lengths', value: 'mm' },
+      ]}
+    >
+      <Ways />
+      <div className="page-head">
+        <h1>Fit: a bearing for a seat</h1>
+        <p className="quiet">
+          Type what you measured on the shaft, in the housing, or both. Measure away from worn places.
+        </p>
+      </div>
+      <div className="measuring">
+        <Section title="The seat" aside="mm or inch">
+          <form
+            className="readings"
+            aria-label="The seat"
+            onSubmit={event => {
+              event.preventDefault();
+              toNextField(event.currentTarget);
+            }}
+          >
+            {seats.map(({ name, label, ways }) => (
+              <ReadingField
+                key={name}
+                label={label}
+                value={typed[name]}
+                onChange={value => setTyped({ ...typed, [name]: value })}
+                instrument={by[name]}
+                ways={ways}
+                onInstrument={instrument => {
+                  keepInstrument(`seat.${name}`, instrument);
+                  setBy({ ...by, [name]: instrument });
+                }}
+              />
+            ))}
+          </form>
+        </Section>
+        <Section title="What goes" aside={answer ? answer.candidates.length : undefined}>
+          {bad ? (
+            <p role="alert">
+              {bad.message} {bad.remedy}
+            </p>
+          ) : answer ? (
+            <>
+              <p className="only-heard" role="status">
+                {answer.candidates.length} bearings go.
+              </p>
+              <ol className="rows fits">
+                {answer.candidates.slice(0, most).map(candidate => (
+                  <FitOne key={candidate.size} candidate={candidate} known={known} />
+                ))}
+              </ol>
+              <Cautions cautions={answer.cautions} />
+            </>
+          ) : (
+            <Empty title="The bearings that go will be here.">
+              <p>
+                Each with its clearance or interference, the play that is left, and the shims for its place.
+              </p>
+            </Empty>
+          )}
+        </Section>
+      </div>
+    </Sheet>
+  );
+}
+
+function answerTo(
+  typed: Record<SeatName, string>,
+  by: Record<SeatName, Instrument>,
+  known: readonly KnownSize[],
+): { answer: FitAnswer | null; bad: BadMeasurement | null } {
+  const seatOf = (name: SeatName): Seat | undefined => {
+    const values = readLengths(typed[name]);
+    return values && values.length > 0 ? { values, instrument: by[name] } : undefined;
+  };
+  const request: FitRequest = {
+    shaft: seatOf('shaft'),
+    housing: seatOf('housing'),
+    width: seatOf('width'),
+    known,
+  };
+  if (!request.shaft && !request.housing) return { answer: null, bad: null };
+  try {
+    // biome-ignore lint/suspicious/noFocusedTests: fits a bearing, is no test
+    return { answer: fit(request), bad: null };
+  } catch (error) {
+    if (error instanceof BadMeasurement) return { answer: null, bad: error };
+    throw error;
+  }
+}
