@@ -1,6 +1,8 @@
+import { type Encoding, encode } from './encode.ts';
 import { type Field, type Layout, layOut, type Printed, plainLayout } from './lay-out.ts';
 import { type Line, type List, makeList, type Wish } from './make-list.ts';
 import { Chance } from './random.ts';
+import type { Language } from './words.ts';
 import { writeHtml } from './write-html.ts';
 import { writeOds, writeXlsx } from './write-sheets.ts';
 import { writeColumns, writeSeparated, writeTabs } from './write-text.ts';
@@ -125,7 +127,7 @@ export function makeDocument(kind: Kind, format: Format, seed: number): Made {
   const order = kind.layout?.fields ? {} : { fields: chance.pick(orders) };
   const layout = { ...plainLayout, ...order, ...kind.layout };
   const rows = layOut(list, layout, chance);
-  return { list: asPrinted(list, layout), rows, bytes: write(rows, format, chance) };
+  return { list: asPrinted(list, layout), rows, bytes: write(rows, format, chance, list.language) };
 }
 
 /** What a sheet without a column for them does not say of its lines. */
@@ -145,11 +147,18 @@ function asPrinted(list: List, { fields }: Layout): List {
   return { ...list, lines };
 }
 
-function write(rows: readonly Printed[], format: Format, chance: Chance): Uint8Array {
+function write(rows: readonly Printed[], format: Format, chance: Chance, language: Language): Uint8Array {
   if (format === 'xlsx') return writeXlsx(rows);
   if (format === 'ods') return writeOds(rows);
   if (format === 'html') return Buffer.from(writeHtml(rows, chance));
-  if (format === 'tsv') return Buffer.from(writeTabs(rows));
-  if (format === 'text') return Buffer.from(writeColumns(rows, chance.whole(2, 4)));
-  return Buffer.from((chance.in100(30) ? '\ufeff' : '') + writeSeparated(rows, chance.pick([';', ',', '|'])));
+  const encoding = chance.pick<Encoding>([
+    'utf-8',
+    'utf-8 with mark',
+    'utf-16le',
+    'utf-16be',
+    ...(language === 'ja' ? (['shift_jis', 'euc-jp'] as const) : (['windows-1252'] as const)),
+  ]);
+  if (format === 'tsv') return encode(writeTabs(rows), encoding);
+  if (format === 'text') return encode(writeColumns(rows, chance.whole(2, 4)), encoding);
+  return encode(writeSeparated(rows, chance.pick([';', ',', '|']), chance.pick(['\n', '\r\n'])), encoding);
 }
