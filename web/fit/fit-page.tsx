@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'react';
 import {
   BadMeasurement,
+  type Duty,
   type FitAnswer,
   type FitRequest,
   fit,
@@ -8,6 +9,7 @@ import {
   type KnownSize,
   type Seat,
 } from '../../indexer/index.ts';
+import { DutyOfPart } from '../measure/duty-of-part.tsx';
 import { keepInstrument, keptInstrument } from '../measure/instrument-kept.ts';
 import { Cautions } from '../measure/measure-next.tsx';
 import { readLengths } from '../measure/read-lengths.ts';
@@ -44,8 +46,9 @@ export function FitPage() {
         seats.map(({ name, ways }) => [name, keptInstrument(`seat.${name}`, ways)]),
       ) as Record<SeatName, Instrument>,
   );
+  const [duty, setDuty] = useState<Duty>('not-stated');
   const known = useKnownSizes();
-  const { answer, bad } = useMemo(() => answerTo(typed, by, known), [typed, by, known]);
+  const { answer, bad } = useMemo(() => answerTo(typed, by, duty, known), [typed, by, duty, known]);
   return (
     <Sheet
       title="Fit: a bearing for a seat"
@@ -85,6 +88,7 @@ export function FitPage() {
                 }}
               />
             ))}
+            <DutyOfPart value={duty} onChange={setDuty} />
           </form>
         </Section>
         <Section title="What goes" aside={answer ? answer.candidates.length : undefined}>
@@ -120,6 +124,7 @@ export function FitPage() {
 function answerTo(
   typed: Record<SeatName, string>,
   by: Record<SeatName, Instrument>,
+  duty: Duty,
   known: readonly KnownSize[],
 ): { answer: FitAnswer | null; bad: BadMeasurement | null } {
   const seatOf = (name: SeatName): Seat | undefined => {
@@ -130,6 +135,7 @@ function answerTo(
     shaft: seatOf('shaft'),
     housing: seatOf('housing'),
     width: seatOf('width'),
+    duty,
     known,
   };
   if (!request.shaft && !request.housing) return { answer: null, bad: null };

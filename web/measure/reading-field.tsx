@@ -67,7 +67,11 @@ export function ReadingField(props: ReadingFieldProps) {
       <span className={wrong ? 'wrong said' : 'label said'} id={`${id}-said`}>
         {wrong
           ? 'That is no length: write 4.98, 4,98 or 3/16.'
-          : [counted ? '' : saidWords(value, said), doubt === undefined ? '' : `± ${doubt}`, hint ?? '']
+          : [
+              counted ? '' : saidWords(value, said),
+              doubt === undefined ? '' : `± ${Math.round(doubt * 1000) / 1000}`,
+              hint ?? '',
+            ]
               .filter(Boolean)
               .join(', ')}
       </span>

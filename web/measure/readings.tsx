@@ -1,8 +1,8 @@
-import type { CategoryName, Duty, Instrument, MeasureAnswer } from '../../indexer/index.ts';
-import { duties, measurablesOf } from '../../indexer/index.ts';
-import { dutyWords } from '../part/duty.tsx';
+import type { CategoryName, Instrument, MeasureAnswer } from '../../indexer/index.ts';
+import { measurablesOf } from '../../indexer/index.ts';
 import { valueWords } from '../part/size.tsx';
 import { Choice } from '../ui/controls.tsx';
+import { DutyOfPart } from './duty-of-part.tsx';
 import { factsOf } from './facts.ts';
 import { keepInstrument, keptInstrument } from './instrument-kept.ts';
 import { PitchField } from './pitch-field.tsx';
@@ -138,17 +138,7 @@ function More({ category, taken, onChange }: Pick<ReadingsProps, 'category' | 't
           It is plated, as bright zinc
         </label>
       ) : null}
-      <Choice
-        label="Does someone depend on it?"
-        value={taken.duty}
-        onChange={event => onChange({ duty: event.target.value as Duty })}
-      >
-        {duties.map(duty => (
-          <option key={duty} value={duty}>
-            {dutyWords[duty]}
-          </option>
-        ))}
-      </Choice>
+      <DutyOfPart value={taken.duty} onChange={duty => onChange({ duty })} />
     </details>
   );
 }

@@ -2,6 +2,7 @@ import { Fragment, useState } from 'react';
 import { Link } from 'wouter';
 import {
   type CandidateAnswer,
+  gaugeOf,
   type KnownSize,
   type Measurable,
   type MeasureAnswer,
@@ -162,6 +163,11 @@ function TheSize({ candidate, known }: { candidate: CandidateAnswer; known: read
       {parts > 0 ? (
         <Link className="label here" href={`/find?q=${encodeURIComponent(size)}`}>
           {parts} {parts === 1 ? 'part' : 'parts'} here
+        </Link>
+      ) : null}
+      {whole && gaugeOf(size) ? (
+        <Link className="label here" href={`/gauge?sizes=${encodeURIComponent(size)}`}>
+          at true size
         </Link>
       ) : null}
     </>
