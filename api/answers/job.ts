@@ -54,6 +54,8 @@ export const need = z
     /** Null asks: the list says "as required". */
     qty: z.number().nullable(),
     note: z.string(),
+    /** The item that a person says it is, where its list leaves something open. */
+    takenAs: z.string().nullable(),
     /** The line of the list it was picked from. */
     line: z.object({ row: id, ref: z.string(), diagram: named }).nullable(),
     createdAt: instant,
@@ -70,12 +72,18 @@ export const newNeed = z
     item: z.string().trim().min(1).max(200).optional(),
     qty: z.number().positive().nullable(),
     note: z.string().max(500).optional(),
+    takenAs: z.string().trim().min(1).max(200).nullable().optional(),
   })
   .openapi('NewNeed');
 export type NewNeed = z.infer<typeof newNeed>;
 
 export const needChange = z
-  .object({ qty: z.number().positive().nullable().optional(), note: z.string().max(500).optional() })
+  .object({
+    qty: z.number().positive().nullable().optional(),
+    note: z.string().max(500).optional(),
+    /** An item of the same size that says it more closely, or its own: no other. Null takes the answer back. */
+    takenAs: z.string().trim().min(1).max(200).nullable().optional(),
+  })
   .openapi('NeedChange');
 export type NeedChange = z.infer<typeof needChange>;
 

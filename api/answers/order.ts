@@ -18,6 +18,10 @@ export const ask = z
     text: z.string(),
     /** The needs it is about. */
     needs: z.array(id),
+    /** Items of the same size that say it more closely: a need may be taken as one of them. */
+    takeAs: z.array(z.string()).optional(),
+    /** The item as its own line states it: taking the needs as this one keeps them apart. */
+    own: z.string().optional(),
   })
   .openapi('Ask');
 export type AskAnswer = z.infer<typeof ask>;
@@ -45,6 +49,8 @@ export const orderLine = z
     makersPartOnly: z.boolean(),
     /** Why it is there: successor of, parent covers, smallest assembly that holds … */
     because: z.array(z.string()),
+    /** Needs that a person took `as` this item; `what` as its list calls it, `apart` where it is what the list states. */
+    taken: z.array(z.object({ need: id, what: z.string(), as: z.string(), apart: z.boolean() })),
     asks: z.array(ask),
     needs: z.array(id),
   })

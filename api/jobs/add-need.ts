@@ -1,10 +1,11 @@
 import { eq } from 'drizzle-orm';
-import { type CategoryName, read, writeItem } from '../../indexer/index.ts';
 import type { NeedAnswer, NewNeed } from '../answers/index.ts';
 import { need, part, row } from '../db/schema/index.ts';
 import type { Tx } from '../db/store.ts';
 import { thisWorkshop } from '../db/this-workshop.ts';
 import { notFound, refuse } from '../refusal.ts';
+import { changeNeed } from './change-need.ts';
+import { itemNamed } from './item-named.ts';
 import { needById } from './job-page.ts';
 import { jobById } from './list-jobs.ts';
 
@@ -45,7 +46,8 @@ export async function addNeed(tx: Tx, job: string, given: NewNeed): Promise<Need
       note: given.note ?? '',
     })
     .returning({ id: need.id });
-  return needById(tx, added!.id);
+  if (!given.takenAs) return needById(tx, added!.id);
+  return changeNeed(tx, added!.id, { takenAs: given.takenAs });
 }
 
 async function lineOf(tx: Tx, id: string) {
@@ -61,17 +63,4 @@ async function lineOf(tx: Tx, id: string) {
 async function checkPart(tx: Tx, id: string): Promise<void> {
   const known = await tx.select({ id: part.id }).from(part).where(eq(part.id, id)).for('key share');
   if (known.length === 0) throw notFound('part', id);
-}
-
-/** The canonical name of an item, from any writing that is understood. */
-export function itemNamed(text: string): string {
-  const { category, dims, implied, attrs, size } = read(text);
-  const item = size === null ? null : writeItem(category as CategoryName, dims, implied, attrs);
-  if (item === null)
-    throw refuse('not-a-size', {
-      place: 'item',
-      message: `"${text}" does not give a size.`,
-      remedy: 'Write the kind of part and its dimensions, for example "bearing 5x11x4" or "pan screw M3x8".',
-    });
-  return item;
 }

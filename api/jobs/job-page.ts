@@ -36,6 +36,7 @@ async function needsWhere(tx: Tx, which: SQL): Promise<NeedAnswer[]> {
       item: wanted.item ?? part?.item ?? null,
       qty: wanted.qty,
       note: wanted.note,
+      takenAs: wanted.takenAs,
       line: line && list ? { row: line.id, ref: line.ref, diagram: list } : null,
       createdAt: wanted.createdAt.toISOString(),
     };

@@ -1,12 +1,13 @@
 import { and, inArray, isNull, sql } from 'drizzle-orm';
 import type { Attrs, Dims } from '../../indexer/index.ts';
-import { type CategoryName, openOf, parseSize, read } from '../../indexer/index.ts';
+import { type CategoryName, openOf, parseSize } from '../../indexer/index.ts';
 import { job, part } from '../db/schema/index.ts';
 import type { Tx } from '../db/store.ts';
 import { lineDuties } from '../duty/line-duty.ts';
 import { successorsOf } from '../parts/supersession-of.ts';
 import { notFound } from '../refusal.ts';
 import type { Pool, PoolJob, PoolLine, PoolPart } from './order-list.ts';
+import { itemAttrs, itemOf } from './taken-as.ts';
 
 /** Everything that pooling these jobs looks at, in plain data. Without ids: every open job. */
 export async function gatherPool(tx: Tx, jobIds: string[] | null): Promise<Pool> {
@@ -51,10 +52,12 @@ async function poolNeedsOf(tx: Tx, jobs: string[]) {
     qty: number | null;
     part: string | null;
     item: string | null;
+    takenAs: string | null;
     list: string | null;
     line: string | null;
   }>(sql`
-    select need.id, need.job, need.qty, need.part, need.item, coalesce(picked.diagram, sole.diagram) as list,
+    select need.id, need.job, need.qty, need.part, need.item, need.taken_as as "takenAs",
+           coalesce(picked.diagram, sole.diagram) as list,
            coalesce(picked.id, sole.id) as line
     from need
     join job on job.id = need.job
@@ -67,12 +70,11 @@ async function poolNeedsOf(tx: Tx, jobs: string[]) {
     ) as sole on picked.id is null
     where need.job in ${jobs}
     order by need.created_at, need.id`);
-  return rows.map(({ item, ...row }) => ({ ...row, item: item === null ? null : statedItem(item) }));
-}
-
-function statedItem(name: string) {
-  const { category, dims, implied, attrs, size } = read(name);
-  return { name, size, open: size === null ? [] : openOf(category as CategoryName, dims, implied, attrs) };
+  return rows.map(({ item, takenAs, ...row }) => ({
+    ...row,
+    item: item === null ? null : itemOf(item),
+    takenAs: takenAs === null ? null : itemOf(takenAs),
+  }));
 }
 
 /** How many lines that serial numbers tell apart one reference has at most; more is no list of alternatives. */
@@ -152,7 +154,7 @@ async function poolParts(
         name: one.name,
         size: one.size,
         item: one.item,
-        open: openAttrs(one.category, one.dims, one.attrs, one.size),
+        attrs: itemAttrs(one.category as CategoryName, one.attrs),
         side: sideOf(one.attrs),
         doubtful: one.review,
         critical: critical.has(one.id),

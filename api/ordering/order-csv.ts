@@ -1,22 +1,10 @@
 import type { OrderAnswer } from '../answers/index.ts';
-
-const heading = ['Maker', 'Item', 'Name', 'Part numbers', 'Pieces', 'Jobs', 'Why', 'To settle first'];
+import { orderHeading, orderTable } from './order-table.ts';
 
 /** The order as CSV for a spreadsheet (RFC 4180, UTF-8 with its mark, so that ö stays ö). */
 export function orderCsv(order: OrderAnswer): string {
-  const rows = order.groups.flatMap(({ maker, lines }) =>
-    lines.map(line => [
-      maker ?? '',
-      line.item,
-      line.name,
-      line.numbers.map(one => `${one.maker} ${one.number}`).join('; '),
-      String(line.total),
-      line.jobs.map(job => `job ${job.number} ${job.owner}: ${job.qty ?? '?'}`).join('; '),
-      line.because.join('; '),
-      line.asks.map(ask => ask.text).join('; '),
-    ]),
-  );
-  return `\uFEFF${[heading, ...rows].map(row => row.map(csvCell).join(',')).join('\r\n')}\r\n`;
+  const rows = [orderHeading, ...orderTable(order)];
+  return `\uFEFF${rows.map(row => row.map(cell => csvCell(String(cell))).join(',')).join('\r\n')}\r\n`;
 }
 
 /**

@@ -1,3 +1,5 @@
+import type { Attrs } from '../../indexer/index.ts';
+
 /** The words of the order: plain data in, plain data out. */
 
 /** A job whose needs are pooled. `serial` is the number on the machine, as written; null where nobody has read it. */
@@ -39,8 +41,8 @@ export interface PoolPart {
   name: string;
   size: string | null;
   item: string | null;
-  /** Attributes and dimensions that make another article and that nothing states. */
-  open: string[];
+  /** Attributes that make another article, those that are stated. */
+  attrs: Attrs;
   side: 'left' | 'right' | null;
   /** Its size is in doubt: evidence that differs, or a reading nobody has looked at. */
   doubtful: boolean;
@@ -57,6 +59,13 @@ export interface Successor {
   serialTo: string | null;
 }
 
+/** An item by its name, taken apart: its size, and the attributes that make another article. */
+export interface Item {
+  name: string;
+  size: string | null;
+  attrs: Attrs;
+}
+
 export interface PoolNeed {
   id: string;
   job: string;
@@ -66,7 +75,9 @@ export interface PoolNeed {
   line: string | null;
   part: string | null;
   /** A need stated by its item alone. */
-  item: { name: string; size: string | null; open: string[] } | null;
+  item: Item | null;
+  /** What a person says it is, where its own words leave it open. */
+  takenAs: Item | null;
 }
 
 /** Everything that pooling looks at. */
@@ -95,6 +106,10 @@ export interface Ask {
   code: AskCode;
   text: string;
   needs: string[];
+  /** Items of the same size that say it more closely: a person may take the needs as one of them. */
+  takeAs?: string[];
+  /** The item as its own line states it: taking the needs as this one keeps them apart. */
+  own?: string;
 }
 
 /** What one job needs of a line's item; `qty` is null while it is asked. */
@@ -116,6 +131,8 @@ export interface OrderLine {
   numbers: { maker: string; number: string; part: string | null }[];
   makersPartOnly: boolean;
   because: string[];
+  /** Needs that a person took `as` this item; `apart` where it is what their list states, so that nothing more is asked. */
+  taken: { need: string; what: string; as: string; apart: boolean }[];
   asks: Ask[];
   needs: string[];
 }

@@ -1,8 +1,10 @@
+import type { Attrs } from '../../indexer/index.ts';
 import { chooseBySerial } from './choose-by-serial.ts';
 import { coverChildren } from './cover-children.ts';
 import { followSupersession } from './follow-supersession.ts';
-import type { Ask, OrderLine, OrderList, Pool, Share } from './order-list.ts';
+import type { Ask, OrderLine, OrderList, Pool, PoolPart, Share } from './order-list.ts';
 import { raiseToAssembly } from './raise-to-assembly.ts';
+import { stillOpen } from './taken-as.ts';
 import { called, hasFact, leave, sum, type Want, wantsOf } from './want.ts';
 
 /**
@@ -26,8 +28,7 @@ export function poolNeeds(pool: Pool): OrderList {
     const { key } = articleOf(want);
     groups.set(key, [...(groups.get(key) ?? []), want]);
   }
-  const lines = [...groups.values()].map(lineOf);
-  askOpen(lines, groups);
+  const lines = [...groups.values()].map(wants => lineOf(wants, [...groups.values()]));
   return {
     lines: lines.sort((a, b) => (a.item < b.item ? -1 : a.item > b.item ? 1 : 0)),
     leftOut: [
@@ -42,30 +43,43 @@ interface Article {
   /** Equal for what is ordered as one thing. */
   key: string;
   item: string;
+  /** The item without its side, as a person may take a need for it. */
+  name: string;
   size: string | null;
+  /** The attributes that it states; null for what is ordered by its number alone. */
+  attrs: Attrs | null;
+  side: PoolPart['side'];
   makersPartOnly: boolean;
+  /** Where a person has said that it is this item: another than its list states, or the very same, apart from others. */
+  taken: 'as-another' | 'apart' | null;
 }
 
-function articleOf({ part, line, item, number }: Want): Article {
+function articleOf(want: Want): Article {
+  const { part, line, item, number, takenAs } = want;
   const critical = line?.critical ?? part?.critical ?? false;
+  const byNumber = { name: '', attrs: null, side: null, makersPartOnly: critical, taken: null };
   if (number)
     return {
+      ...byNumber,
       key: `number ${number.maker} ${number.numberKey}`,
       item: `part ${number.maker} ${number.number}`,
       size: null,
-      makersPartOnly: critical,
     };
-  if (!part) return { key: `item ${item!.name}`, item: item!.name, size: item!.size, makersPartOnly: false };
-  if (part.item !== null && !critical) {
-    const name = part.side === null ? part.item : `${part.item}, ${part.side}`;
-    return { key: `item ${name}`, item: name, size: part.size, makersPartOnly: false };
-  }
-  return {
-    key: part.number === null ? `part ${part.id}` : `number ${part.maker} ${part.numberKey}`,
-    item: `part ${part.maker} ${part.number ?? part.name}`,
-    size: part.size,
-    makersPartOnly: critical,
-  };
+  if (part && (part.item === null || critical))
+    return {
+      ...byNumber,
+      key: part.number === null ? `part ${part.id}` : `number ${part.maker} ${part.numberKey}`,
+      item: `part ${part.maker} ${part.number ?? part.name}`,
+      size: part.size,
+    };
+  const own = part ? { name: part.item!, size: part.size, attrs: part.attrs } : item!;
+  // Said of what the need was then: a part that has become another since is not what was meant.
+  const holds = takenAs !== null && stillOpen(own, takenAs) !== null;
+  const { name, size, attrs } = holds ? takenAs : own;
+  const taken = !holds ? null : name === own.name ? 'apart' : 'as-another';
+  const side = part?.side ?? null;
+  const called = side === null ? name : `${name}, ${side}`;
+  return { key: `item ${called}`, item: called, name, size, attrs, side, makersPartOnly: false, taken };
 }
 
 function askQuantity(want: Want): Want {
@@ -89,7 +103,7 @@ function askQuantity(want: Want): Want {
   return { ...want, asks };
 }
 
-function lineOf(wants: Want[]): OrderLine {
+function lineOf(wants: Want[], all: Want[][]): OrderLine {
   const [first] = wants;
   const article = articleOf(first!);
   const numbers = new Map<string, OrderLine['numbers'][number]>();
@@ -119,7 +133,12 @@ function lineOf(wants: Want[]): OrderLine {
     numbers: [...numbers.values()].sort((a, b) => (a.maker + a.number < b.maker + b.number ? -1 : 1)),
     makersPartOnly,
     because,
-    asks: wants.flatMap(want => want.asks),
+    taken: wants.flatMap(want => {
+      const { taken, name: as } = articleOf(want);
+      const apart = taken === 'apart';
+      return taken ? want.needs.map(need => ({ need, what: called(want), as, apart })) : [];
+    }),
+    asks: [...wants.flatMap(want => want.asks), ...askOpen(wants, all)],
     needs: wants.flatMap(want => want.needs),
   };
 }
@@ -138,18 +157,41 @@ function shares(wants: Want[]): Share[] {
     .sort((a, b) => a.number - b.number);
 }
 
-/** An article of which something is not stated is not the same as one that states it: said on the open one, never pooled. */
-function askOpen(lines: OrderLine[], groups: Map<string, Want[]>): void {
-  const wants = [...groups.values()];
-  for (const [index, line] of lines.entries()) {
-    if (line.size === null || line.makersPartOnly) continue;
-    const others = lines.filter(other => other !== line && other.size === line.size && !other.makersPartOnly);
-    const open = new Set(wants[index]!.flatMap(want => want.part?.open ?? want.item?.open ?? []));
-    if (others.length === 0 || open.size === 0) continue;
-    line.asks.push({
-      code: 'open-attributes',
-      text: `Nothing states its ${[...open].join(', ')}; ${others.map(other => other.item).join(' and ')} stands on a line of its own. Is it the same article?`,
-      needs: line.needs,
-    });
+/**
+ * An article of which something is not stated is not the same as one that states it: asked on the open one, never pooled
+ * unless a person says so. Only what another line states and this one leaves open is asked.
+ */
+function askOpen(wants: Want[], all: Want[][]): Ask[] {
+  const article = articleOf(wants[0]!);
+  const asked = wants.filter(want => !articleOf(want).taken);
+  const { attrs, size } = article;
+  if (attrs === null || asked.length === 0) return [];
+  const open = new Set<string>();
+  const takeAs: string[] = [];
+  for (const [first] of all) {
+    const other = articleOf(first!);
+    const more =
+      other.attrs &&
+      other.side === article.side &&
+      stillOpen({ size, attrs }, { ...other, attrs: other.attrs });
+    if (!more || more.length === 0) continue;
+    for (const key of more) open.add(key);
+    takeAs.push(other.name);
   }
+  if (takeAs.length === 0) return [];
+  const names = listed([...open].map(key => attributeWords[key] ?? key));
+  const stated = `Its ${names} ${open.size === 1 ? 'is' : 'are'} not stated`;
+  const text =
+    takeAs.length === 1
+      ? `${stated}; ${takeAs[0]} stands on a line of its own. Is it the same article?`
+      : `${stated}; ${listed(takeAs)} stand on lines of their own. Is it one of them?`;
+  return [
+    { code: 'open-attributes', text, needs: asked.flatMap(want => want.needs), takeAs, own: article.name },
+  ];
 }
+
+/** What an attribute is called where its key is no noun. */
+const attributeWords: Partial<Record<string, string>> = { flanged: 'flange' };
+
+const listed = (words: string[]) =>
+  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;

@@ -53,6 +53,7 @@ export function raiseToAssembly(wants: Want[], pool: Pool): Step {
       line: assembly,
       part: pool.parts.get(assembly.part!)!,
       item: null,
+      takenAs: null,
       number: null,
       qty: needed === null ? null : sum([needed, -wanted]),
       because: [...children.flatMap(child => child.because), because],

@@ -7,6 +7,7 @@ export interface Want {
   line: PoolLine | null;
   part: PoolPart | null;
   item: PoolNeed['item'];
+  takenAs: PoolNeed['takenAs'];
   /** Where the maker's word leads to a number that stands on no list here. */
   number: { maker: string; number: string; numberKey: string } | null;
   qty: number | null;
@@ -35,6 +36,7 @@ export function wantsOf(pool: Pool): Want[] {
         line,
         part,
         item: need.item,
+        takenAs: need.takenAs,
         number: null,
         qty: need.qty,
         because: [],

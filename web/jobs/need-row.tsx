@@ -30,6 +30,7 @@ export function NeedRow({ need }: { need: NeedAnswer }) {
             ...(gone.part && gone.line ? { row: gone.line.row } : {}),
             qty: gone.qty,
             note: gone.note,
+            takenAs: gone.takenAs,
           })
           .then(refresh)
           .catch(() => say(`${what} could not be put back. Add it again.`));

@@ -63,6 +63,8 @@ export const need = pgTable(
     /** Null asks: the list says "as required", and nobody has said how many. */
     qty: real('qty'),
     note: text('note').notNull().default(''),
+    /** The item that a person says it is, where the list leaves open what makes another article. */
+    takenAs: text('taken_as'),
     createdAt: instant('created_at'),
   },
   table => [

@@ -43,6 +43,7 @@ test('orderCsv(order) is a table with a heading, and names of a list cannot run 
             numbers: [{ maker: 'Ondrey', number: '-7', part: null }],
             makersPartOnly: false,
             because: [],
+            taken: [],
             asks: [],
             needs: [],
           },

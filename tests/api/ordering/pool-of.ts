@@ -7,6 +7,7 @@ import type {
   PoolPart,
   Successor,
 } from '../../../api/ordering/order-list.ts';
+import { itemOf } from '../../../api/ordering/taken-as.ts';
 
 interface LineGiven {
   part?: string;
@@ -23,7 +24,7 @@ interface Given {
   parts?: Record<string, Partial<PoolPart>>;
   lines?: Record<string, LineGiven>;
   /** Job, line (or `part:` or `item:` something) and quantity. */
-  needs: [job: string, what: string, qty: number | null][];
+  needs: [job: string, what: string, qty: number | null, takenAs?: string][];
   superseded?: Record<string, Partial<Successor>[]>;
 }
 
@@ -37,7 +38,7 @@ export function poolOf({ jobs = { a: {} }, parts = {}, lines = {}, needs, supers
     name: id,
     size: given.item?.split(' ').slice(0, 2).join(' ') ?? null,
     item: null,
-    open: [],
+    attrs: given.item ? itemOf(given.item).attrs : {},
     side: null,
     doubtful: false,
     critical: false,
@@ -73,16 +74,16 @@ export function poolOf({ jobs = { a: {} }, parts = {}, lines = {}, needs, supers
     owner: `owner of ${id}`,
     serial: job.serial ?? null,
   }));
-  const poolNeeds: PoolNeed[] = needs.map(([job, what, qty], index) => {
+  const poolNeeds: PoolNeed[] = needs.map(([job, what, qty, takenAs], index) => {
     const [kind, name] = what.includes(':') ? (what.split(':') as [string, string]) : ['line', what];
-    const size = name.split(' ').slice(0, 2).join(' ');
     return {
       id: `need ${index + 1}`,
       job,
       qty,
       line: kind === 'line' ? name : null,
       part: kind === 'line' ? (allLines.get(name)?.part ?? null) : kind === 'part' ? name : null,
-      item: kind === 'item' ? { name, size, open: [] } : null,
+      item: kind === 'item' ? itemOf(name) : null,
+      takenAs: takenAs === undefined ? null : itemOf(takenAs),
     };
   });
   const successors = new Map(

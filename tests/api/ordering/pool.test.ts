@@ -113,7 +113,7 @@ describe('poolNeeds adds up equal items', () => {
   test('an open attribute is not equal to a stated one, and asks', () => {
     const list = poolNeeds(
       poolOf({
-        parts: { open: { item: 'bearing 5x11x4', open: ['seal'] }, closed: { item: twoShields } },
+        parts: { open: { item: 'bearing 5x11x4' }, closed: { item: twoShields } },
         needs: [
           ['a', 'part:open', 1],
           ['a', 'part:closed', 1],
@@ -123,6 +123,96 @@ describe('poolNeeds adds up equal items', () => {
     expect(totals(list)).toEqual({ 'bearing 5x11x4': 1, [twoShields]: 1 });
     expect(lineOf(list, 'bearing 5x11x4').asks.map(ask => ask.code)).toEqual(['open-attributes']);
     expect(lineOf(list, twoShields).asks).toEqual([]);
+  });
+
+  test.each([
+    [
+      'screw M3x0.5x8 pan',
+      ['screw M3x0.5x8 pan phillips'],
+      'Its drive is not stated; screw M3x0.5x8 pan phillips stands on a line of its own. Is it the same article?',
+    ],
+    [
+      'screw M3x0.5x8',
+      ['screw M3x0.5x8 pan phillips'],
+      'Its head and drive are not stated; screw M3x0.5x8 pan phillips stands on a line of its own. Is it the same article?',
+    ],
+    [
+      'bearing 5x11x4',
+      ['bearing 5x11x4 flanged', 'bearing 5x11x4 two-shields'],
+      'Its flange and seal are not stated; bearing 5x11x4 flanged and bearing 5x11x4 two-shields stand on lines of their own. Is it one of them?',
+    ],
+  ])('%s beside %j asks for what only those state', (open, stated, text) => {
+    const list = poolNeeds(poolOf({ needs: [open, ...stated].map(item => ['a', `item:${item}`, 1]) }));
+    expect(list.lines.flatMap(line => line.asks)).toEqual([
+      { code: 'open-attributes', text, needs: ['need 1'], takeAs: stated, own: open },
+    ]);
+    expect(lineOf(list, open).asks).toHaveLength(1);
+  });
+
+  test.each([
+    [['screw M3x0.5x8 countersunk', 'screw M3x0.5x8 pan phillips']],
+    [['screw M3x0.5x8 pan', 'screw M3x0.5x8 phillips']],
+    [['screw M3x0.5x8 pan', 'screw M3x0.5x10 pan phillips']],
+    [['screw M3x0.5x8 pan', 'screw M3x0.5x8 pan']],
+    [['bearing 5x11x4']],
+  ])('%j asks nothing: none is another said more closely', items => {
+    expect(asks(poolNeeds(poolOf({ needs: items.map(item => ['a', `item:${item}`, 1]) })))).toEqual([]);
+  });
+
+  test('a person’s word makes an open article the stated one, and is said on its line', () => {
+    const needs: Parameters<typeof poolOf>[0]['needs'] = [
+      ['a', 'part:open', 2, twoShields],
+      ['a', `item:${twoShields}`, 1],
+    ];
+    const list = poolNeeds(poolOf({ parts: { open: { item: 'bearing 5x11x4' } }, needs }));
+    expect(totals(list)).toEqual({ [twoShields]: 3 });
+    expect(list.lines[0]).toMatchObject({
+      asks: [],
+      taken: [{ need: 'need 1', what: 'open', as: twoShields, apart: false }],
+    });
+  });
+
+  test('a person’s word that it is its own article asks no more of that need, only of the others', () => {
+    const list = poolNeeds(
+      poolOf({
+        needs: [
+          ['a', 'item:bearing 5x11x4', 1, 'bearing 5x11x4'],
+          ['a', 'item:bearing 5x11x4', 2],
+          ['a', `item:${twoShields}`, 1],
+        ],
+      }),
+    );
+    expect(totals(list)).toEqual({ 'bearing 5x11x4': 3, [twoShields]: 1 });
+    const line = lineOf(list, 'bearing 5x11x4');
+    expect(line.asks.map(ask => ask.needs)).toEqual([['need 2']]);
+    expect(line.taken).toMatchObject([{ need: 'need 1', apart: true }]);
+  });
+
+  test('a left part is asked of left parts alone, and may be taken as one of them', () => {
+    const parts = {
+      open: { item: 'bearing 5x11x4', side: 'left' as const },
+      closed: { item: twoShields, side: 'left' as const },
+      right: { item: 'bearing 5x11x4 flanged', side: 'right' as const },
+    };
+    const others: Parameters<typeof poolOf>[0]['needs'] = [
+      ['a', 'part:closed', 1],
+      ['a', 'part:right', 1],
+    ];
+    const asking = poolNeeds(poolOf({ parts, needs: [['a', 'part:open', 1], ...others] }));
+    const [ask] = asking.lines.flatMap(line => line.asks);
+    expect(ask).toMatchObject({ takeAs: [twoShields], own: 'bearing 5x11x4' });
+    const answered = poolNeeds(
+      poolOf({ parts, needs: [['a', 'part:open', 1, ask!.takeAs![0]!], ...others] }),
+    );
+    expect(totals(answered)).toEqual({ [`${twoShields}, left`]: 2, 'bearing 5x11x4 flanged, right': 1 });
+  });
+
+  test('a person’s word does not hold for what has become another size since, nor where only the maker’s part will do', () => {
+    const part = { item: 'bearing 5x11x3' };
+    for (const parts of [{ p: part }, { p: { item: 'bearing 5x11x4', critical: true } }])
+      expect(poolNeeds(poolOf({ parts, needs: [['a', 'part:p', 1, twoShields]] })).lines).toMatchObject([
+        { taken: [], size: parts.p.item },
+      ]);
   });
 
   test('tenths add up without what binary fractions leave behind', () => {

@@ -178,6 +178,36 @@ describe('the order', () => {
     expect(answer.leftOut.map(left => left.what)).toEqual(['20 KNOB', '16 COVER']);
   });
 
+  test('an open attribute is answered by a person, and the answer is taken back', async () => {
+    const bench = await openBench(service);
+    const diagram = await bench.take('Brindlow', 'Tern 40', ['2,BR-201,SCREW M3X8 PAN HEAD,2,']);
+    const job = await openJob(bench, { owner: 'Ada' });
+    const need = await want(bench, job.id, diagram, '2', 2);
+    const stated = 'screw M3x0.5x8 pan phillips';
+    await bench.good(`/api/jobs/${job.id}/needs`, { method: 'POST', body: { item: stated, qty: 1 } });
+    const [ask] = lines(await order(bench)).flatMap(line => line.asks);
+    expect(ask).toMatchObject({ code: 'open-attributes', needs: [need.id], takeAs: [stated] });
+
+    const path = `/api/needs/${need.id}`;
+    const answer = (takenAs: string | null) => ({ method: 'PATCH', body: { takenAs } });
+    expect(await bench.good(path, answer(stated))).toMatchObject({ takenAs: stated, qty: 2 });
+    const [line, ...rest] = lines(await order(bench));
+    expect(rest).toEqual([]);
+    expect(line).toMatchObject({ item: stated, total: 3, asks: [], taken: [{ need: need.id }] });
+    const csv = await (await bench.ask('/api/order.csv')).text();
+    expect(csv).toContain(`taken as ${stated} by you`);
+
+    const removed = await bench.good<NeedAnswer>(path, { method: 'DELETE' });
+    const body = { row: removed.line!.row, qty: removed.qty, takenAs: removed.takenAs };
+    const again = await bench.good<NeedAnswer>(`/api/jobs/${job.id}/needs`, { method: 'POST', body });
+    expect(totals(await order(bench))).toEqual({ [stated]: 3 });
+    await bench.good(`/api/needs/${again.id}`, answer(null));
+    expect(totals(await order(bench))).toEqual({ 'screw M3x0.5x8 pan': 2, [stated]: 1 });
+    for (const other of ['screw M3x0.5x10 pan', 'screw M3x0.5x8 countersunk phillips'])
+      expect((await bench.refused(`/api/needs/${again.id}`, answer(other))).code).toBe('bad-request');
+    expect((await bench.refused(`/api/needs/${again.id}`, answer('round'))).code).toBe('not-a-size');
+  });
+
   test('a part chosen from finding takes its only line on the job’s model', async () => {
     const bench = await openBench(service);
     await bench.take('Ondrey', 'Smew', [
