@@ -272,6 +272,51 @@ describe('on a bench of one’s own', () => {
     await page.getByRole('heading', { name: 'One order for job 2' }).waitFor();
   });
 
+  test.each([390, 1280])(
+    'what a list leaves open is answered on the order at %d px, and undone',
+    async width => {
+      const page = await arrive(width);
+      await startBench(page, `Open bench ${width}`);
+      await page.goto('/');
+      await keepList(page, 'Tarn 9');
+      await page.getByRole('link', { name: 'Jobs', exact: true }).click();
+      await page
+        .getByRole('button', { name: /Open a job|Open the first/ })
+        .first()
+        .click();
+      const form = page.getByRole('form', { name: 'Open a job' });
+      await form.getByLabel('Whose machine').fill('Ines Tallow');
+      await form.getByLabel('Model', { exact: true }).selectOption({ label: 'Ondrey Tarn 9' });
+      await form.getByRole('button', { name: 'Open this job' }).click();
+      const needs = section(page, 'What it needs');
+      await section(page, "From the model's list").getByRole('button', { name: 'Add line 2 HB-2' }).click();
+      await needs.getByText('HB-2').waitFor();
+      await find(page, 'screw M3x8');
+      await page.getByRole('button', { name: 'Add to job' }).first().click();
+      await page
+        .getByRole('status')
+        .getByText(/for job/)
+        .waitFor();
+
+      await page.getByRole('link', { name: 'Order', exact: true }).click();
+      const asked = section(page, 'To answer first');
+      await asked.getByText(/Its head is not stated/).waitFor();
+      await expectSound(page);
+      await asked.getByRole('button', { name: 'Yes, the same' }).click();
+      await page.getByText('nothing left to ask').waitFor();
+      await page.getByText('screw M3x0.5x8 taken as this by you').waitFor();
+      expect(await page.locator('.pool tbody tr').count()).toBe(1);
+      await expectSound(page);
+      await undo(page).click();
+      await asked.getByRole('button', { name: 'No, keep it apart' }).click();
+      await page.getByText('nothing left to ask').waitFor();
+      await page.getByText('screw M3x0.5x8 kept apart by you').waitFor();
+      expect(await page.locator('.pool tbody tr').count()).toBe(2);
+      await page.getByRole('button', { name: /^Ask again about/ }).click();
+      await asked.getByRole('button', { name: 'Yes, the same' }).waitFor();
+    },
+  );
+
   test('several files are dropped at once, and each is read', async () => {
     const page = await arrive();
     await startBench(page, 'Drop bench');

@@ -3,6 +3,7 @@ import type { OrderLineAnswer } from '../../api/answers/index.ts';
 import { sizeWords } from '../part/size.tsx';
 import { LineMark } from '../ui/marks.tsx';
 import { Section } from '../ui/sheet.tsx';
+import { AnswerOpen } from './answer-open.tsx';
 
 /** What answers a question, where the job itself does. */
 const answerWords: Partial<Record<string, string>> = {
@@ -29,6 +30,7 @@ export function Asks({ lines }: { lines: OrderLineAnswer[] }) {
               <b>{line.size ? sizeWords(line.item) : line.name}</b>
             </p>
             <p>{ask.text}</p>
+            <AnswerOpen ask={ask} />
             <p className="label">
               {askedOf(line, ask.code).map(job => (
                 <Link key={job.job} href={`/jobs/${job.job}`}>

@@ -2,6 +2,7 @@ import { Link } from 'wouter';
 import type { OrderAnswer, OrderLineAnswer } from '../../api/answers/index.ts';
 import { Size, takeApart, titleOf, valueWords } from '../part/size.tsx';
 import { LineMark, Triangle } from '../ui/marks.tsx';
+import { Taken } from './taken.tsx';
 
 interface PoolProps {
   lines: OrderLineAnswer[];
@@ -77,6 +78,7 @@ function Item({ line }: { line: OrderLineAnswer }) {
           {why}
         </span>
       ))}
+      <Taken line={line} />
       {line.makersPartOnly ? (
         <span className="hazard small">
           <Triangle />
