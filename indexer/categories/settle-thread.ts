@@ -5,7 +5,7 @@ import type { Measure } from '../reading/measures.ts';
 import type { Dims } from '../reading/reading.ts';
 import type { Thread } from '../reading/threads.ts';
 import { coarsePitch, metricThreadsOf, olderJapaneseThreads } from '../standards/iso-261.ts';
-import { mm, toMm, type Um } from '../units/length.ts';
+import { inch, mm, toMm, type Um } from '../units/length.ts';
 
 /** Whether a size behind a metric thread is one of its pitches: ISO 261, or the older Japanese ones. */
 export function isPitch(thread: Thread, size: Measure): boolean {
@@ -39,7 +39,7 @@ export function giveThread(
   );
   if (printed.size > 1) {
     claim.doubt('more than one size of one thread');
-    implyPitch(claim, thread);
+    givePitch(claim, thread);
     return { thread, rest: [], group: { ...group, measures: line.measures } };
   }
   let rest = group.measures.filter(m => m.label === null || m.label === 'pitch');
@@ -55,15 +55,24 @@ export function giveThread(
     claim.measure('pitch', first);
   if (claim.has('pitch'))
     rest = rest.filter(m => m.um !== claim.lengths.get('pitch') || m !== (labelled ?? first));
-  implyPitch(claim, thread);
+  givePitch(claim, thread);
   return { thread, rest, group };
 }
 
-/** The coarse pitch that a bare metric thread means (ISO 261), or that of a BA or unified name. */
-function implyPitch(claim: Claim, thread: Thread): void {
-  if (thread.kind !== 'metric' || claim.has('pitch')) return;
+/** The pitch that an inch thread's name holds (6-32: 32 to the inch), or the coarse one a bare metric thread means (ISO 261). */
+function givePitch(claim: Claim, thread: Thread): void {
+  if (claim.has('pitch')) return;
+  const named = pitchNamed(thread.name);
+  if (named !== null) claim.designated('pitch', named);
+  if (thread.kind !== 'metric') return;
   const pitch = coarsePitch(thread.major);
   if (pitch !== undefined) claim.implied.set('pitch', pitch);
+}
+
+/** The pitch in the name of a unified thread, its threads to the inch behind the dash; null for other names. */
+function pitchNamed(name: string): Um | null {
+  const threads = /^[\d/]+-(\d{1,3})$/.exec(name)?.[1];
+  return threads === undefined ? null : inch(1 / Number(threads));
 }
 
 /** A thread as a size writes it: `M3x0.5`, `6-32`, `2BA`; null where the pitch is not known. */
@@ -88,8 +97,12 @@ export function parseThread(text: string): { dims: Dims; implied: Dims; rest: st
       rest: text.slice(all.length),
     };
   }
-  const inch = /^(\d{1,2}(?:\/\d{1,2})?-\d{1,3}|\d{1,2}BA)(?:x|$)/.exec(text);
-  return inch ? { dims: { thread: inch[1]! }, implied: {}, rest: text.slice(inch[0].length) } : null;
+  const unified = /^(\d{1,2}(?:\/\d{1,2})?-\d{1,3}|\d{1,2}BA)(?:x|$)/.exec(text);
+  if (!unified) return null;
+  const thread = unified[1]!;
+  const pitch = pitchNamed(thread);
+  const dims: Dims = pitch === null ? { thread } : { thread, pitch: toMm(pitch) };
+  return { dims, implied: {}, rest: text.slice(unified[0].length) };
 }
 
 /** Size of a threaded part with a length: `M2.5x0.45x6`, `6-32x9.525`; without a thread, `3.5x16`. */

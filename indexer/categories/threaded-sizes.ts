@@ -1,14 +1,14 @@
 import type { Dims } from '../reading/reading.ts';
 import { metricThreads } from '../standards/iso-261.ts';
 import { unifiedThreads } from '../standards/unified-threads.ts';
-import { mm, toMm } from '../units/length.ts';
+import { inch, mm, toMm } from '../units/length.ts';
 import type { PublishedSize } from './definition.ts';
 
 /** Published threads with each of some stock lengths (mm), or without one. */
 export function threadedSizes(lengths: readonly (number | null)[]): PublishedSize[] {
   const threads: PublishedSize[] = [
     ...metricThreads.map(t => ({ thread: `M${toMm(t.nominal)}`, pitch: t.pitch })),
-    ...unifiedThreads.map(t => ({ thread: `${t.size}-${t.tpi}` })),
+    ...unifiedThreads.map(t => ({ thread: `${t.size}-${t.tpi}`, pitch: inch(1 / t.tpi) })),
   ];
   return threads.flatMap(t => lengths.map(l => (l === null ? t : { ...t, length: mm(l) })));
 }

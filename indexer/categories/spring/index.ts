@@ -55,7 +55,7 @@ function settle(claim: Claim, line: Line): void {
   }
 }
 
-/** Two sizes tell less: with a wire known they are outside diameter and length; alone they are diameter and length of the coil. */
+/** Two sizes tell less: with a wire known they are outside diameter and length; alone they are wire and outside, or outside and length. */
 function settlePair(claim: Claim, measures: Parameters<typeof orderOf>[0]): void {
   const open = ['wire', 'od', 'length'].filter(key => !claim.has(key));
   const [a, b] = orderOf(measures);
@@ -63,8 +63,10 @@ function settlePair(claim: Claim, measures: Parameters<typeof orderOf>[0]): void
     claim.measure(open[0]!, a);
     claim.measure(open[1]!, b);
   } else if (open.length === 3) {
-    claim.measure('od', a);
-    claim.measure('length', b);
+    // Nothing is wound 2.5 thick over: a first size so thin and much less than the second is the wire.
+    const wired = a.um <= mm(2.5) && b.um >= a.um * 4;
+    claim.measure(wired ? 'wire' : 'od', a);
+    claim.measure(wired ? 'od' : 'length', b);
   }
   claim.features.add('two-sizes');
 }
