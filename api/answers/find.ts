@@ -50,7 +50,12 @@ export type SizeHit = z.infer<typeof sizeHit>;
 
 /** A size that is not the one asked for, and in what it differs; of a bearing for a measured shaft also how it sits there. */
 export const nearSize = sizeHit
-  .extend({ differences: z.array(difference), onShaft: fitOf.nullable().optional() })
+  .extend({
+    differences: z.array(difference),
+    /** A person could take one for the other: one dimension differs, or none by more than a few tenths. */
+    confusable: z.boolean(),
+    onShaft: fitOf.nullable().optional(),
+  })
   .openapi('NearSize');
 export type NearSize = z.infer<typeof nearSize>;
 

@@ -76,6 +76,7 @@ export async function forAShaft(
     return {
       ...hit,
       differences: [{ dimension, label, a: diameter, b: bore, difference }],
+      confusable: true,
       onShaft: onShaft.get(hit.size) ?? null,
     };
   });

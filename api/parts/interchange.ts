@@ -25,7 +25,8 @@ export async function interchangeOf(tx: Tx, id: string): Promise<Interchange> {
   if (!wanted) throw notFound('part', id);
   const duty = gravest((await lineDuties(tx, sql`row.part = ${id}`)).values());
   const others = wanted.size === null ? [] : await ofSizes(tx, id, [wanted.size]);
-  const nearSizes = wanted.size === null ? [] : await nearestSizes(tx, wanted.size, 5);
+  const nearest = wanted.size === null ? [] : await nearestSizes(tx, wanted.size, 5);
+  const nearSizes = nearest.filter(one => one.confusable).map(one => one.size);
   const near = await ofSizes(tx, id, nearSizes);
   const refs = await partRefs(tx, [id, ...others.map(one => one.id), ...near.map(one => one.id)]);
 

@@ -3,6 +3,7 @@ import {
   categories,
   compareSizes,
   designationsOf,
+  easilyConfused,
   nearness,
   openOf,
   parseSize,
@@ -114,4 +115,23 @@ test('nearness: nought for equal sizes, null across categories, and symmetric', 
   expect(nearness(size('pin 3x12'), size('shaft 3x12'))).toBeNull();
   expect(nearness(size('pin 3x12'), size('pin 6x16'))).toBe(5);
   expect(nearness(size('pin 6x16'), size('pin 3x12'))).toBe(5);
+});
+
+test.each([
+  // One dimension alone differs.
+  ['bearing 5x11x4', 'bearing 5x11x3', true],
+  ['bearing 5x11x4', 'bearing 5x13x4', true],
+  ['screw M3x0.5x8', 'screw M3x0.5x10', true],
+  // The coarse pitch of ISO 261 follows its thread: 0.5 for M3, 0.45 for M2.5.
+  ['screw M3x0.5x8', 'screw M2.5x0.45x8', true],
+  ['screw M3x0.5x8', 'screw M2.5x0.45x6', false],
+  // 3/16" x 3/8" x 1/8" is 4.762 x 9.525 x 3.175: within tenths of no 5x11x4, but of 4.9x9.7x3.2 it is.
+  ['bearing 4.762x9.525x3.175', 'bearing 4.9x9.7x3.2', true],
+  ['bearing 4.762x9.525x3.175', 'bearing 5x11x4', false],
+  ['bearing 5x11x4', 'bearing 7x11x3', false],
+  ['pin 3x12', 'pin 6x16', false],
+  ['pin 3x12', 'shaft 3x12', false],
+])('%s and %s are easily taken for each other: %s', (a, b, confused) => {
+  expect(easilyConfused(size(a), size(b))).toBe(confused);
+  expect(easilyConfused(size(b), size(a))).toBe(confused);
 });

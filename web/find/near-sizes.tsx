@@ -4,16 +4,18 @@ import { differenceWords } from '../part/difference.ts';
 import { SizeLink } from '../part/size.tsx';
 import { whereWords } from './where-words.ts';
 
-/** How many are shown before one asks for more. */
-const first = 4;
-
-/** Sizes that are nearly this one, what differs named and, where its section can show it, hatched. */
+/** Sizes that could be taken for this one, what differs named and, where its section can show it, hatched; then the rest. */
 export function NearSizes({ of, near }: { of: SizeAnswer; near: SizeAnswer['near'] }) {
   if (near.length === 0) return <p className="quiet">No other size on this bench comes near.</p>;
-  const [nearest, further] = [near.slice(0, first), near.slice(first)];
+  const nearest = near.filter(each => each.confusable);
+  const further = near.filter(each => !each.confusable);
   return (
     <>
-      <Rows of={of} near={nearest} />
+      {nearest.length > 0 ? (
+        <Rows of={of} near={nearest} />
+      ) : (
+        <p className="quiet">No size on this bench is easily taken for it.</p>
+      )}
       {further.length > 0 ? (
         <details>
           <summary>{further.length} further off</summary>
