@@ -106,9 +106,9 @@ async function fetchWhole(path: string, init: RequestInit = {}): Promise<Respons
   return response;
 }
 
-/** The order as a file for a spreadsheet; fetched, since a plain link could not name the bench. */
-export const orderFile = async (chosen: string[]): Promise<Blob> =>
-  (await fetchWhole(`/api/order.csv?jobs=${chosen.join(',')}`)).blob();
+/** The order as a file; fetched, since a plain link could not name the bench. */
+export const orderFile = async (chosen: string[], kind: 'csv' | 'xlsx' | 'txt'): Promise<Blob> =>
+  (await fetchWhole(`/api/order.${kind}?jobs=${chosen.join(',')}`)).blob();
 
 /** A diagram's document as it came in. */
 export const documentFile = async (diagram: string): Promise<Blob> =>

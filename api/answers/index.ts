@@ -38,6 +38,8 @@
  *   DELETE /api/needs/:need                                         → NeedAnswer (what was there, to put back)
  *   GET    /api/order?jobs=id,id                                    → OrderAnswer
  *   GET    /api/order.csv?jobs=id,id                                → text/csv
+ *   GET    /api/order.xlsx?jobs=id,id                               → a workbook
+ *   GET    /api/order.txt?jobs=id,id                                → text/plain
  *   GET    /api/openapi.json
  *
  * Every request may carry `Workshop` (a bench's id), a writing one must; every POST that writes carries

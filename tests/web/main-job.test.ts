@@ -268,6 +268,17 @@ describe('on a bench of one’s own', () => {
       page.getByRole('button', { name: 'Download as CSV' }).click(),
     ]);
     expect(file.suggestedFilename()).toBe('order.csv');
+    const [book] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Download as XLSX' }).click(),
+    ]);
+    expect(book.suggestedFilename()).toBe('order.xlsx');
+    await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
+    await page.getByRole('button', { name: 'Copy as text' }).click();
+    await page.getByText('The order is copied').waitFor();
+    expect(await page.evaluate(() => navigator.clipboard.readText())).toMatch(
+      /^Order for jobs 1, 2\n\nOndrey\n5 pcs {2}Ondrey HB-1, /,
+    );
     await page.getByRole('checkbox', { name: /Job 1/ }).uncheck();
     await page.getByRole('heading', { name: 'One order for job 2' }).waitFor();
   });

@@ -144,6 +144,8 @@ const routes: Record<string, { expects: 'list' | 'refuse' | 'own'; ask: (ids: Id
     ask: ({ job }) => [{ path: `/api/order?jobs=${job}` }, { path: `/api/order?jobs=OWN,${job}` }],
   },
   'GET /api/order.csv': { expects: 'refuse', ask: ({ job }) => [{ path: `/api/order.csv?jobs=${job}` }] },
+  'GET /api/order.txt': { expects: 'refuse', ask: ({ job }) => [{ path: `/api/order.txt?jobs=${job}` }] },
+  'GET /api/order.xlsx': { expects: 'refuse', ask: ({ job }) => [{ path: `/api/order.xlsx?jobs=${job}` }] },
 };
 
 let service: TestService;

@@ -1,3 +1,4 @@
+import { strFromU8, unzipSync } from 'fflate';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type {
   DiagramRowsAnswer,
@@ -196,6 +197,11 @@ describe('the order', () => {
     expect(line).toMatchObject({ item: stated, total: 3, asks: [], taken: [{ need: need.id }] });
     const csv = await (await bench.ask('/api/order.csv')).text();
     expect(csv).toContain(`taken as ${stated} by you`);
+    const book = await bench.ask('/api/order.xlsx');
+    expect(book.headers.get('content-type')).toContain('spreadsheetml.sheet');
+    const sheet = unzipSync(new Uint8Array(await book.arrayBuffer()))['xl/worksheets/sheet1.xml']!;
+    expect(strFromU8(sheet)).toContain(`taken as ${stated} by you`);
+    expect(await (await bench.ask('/api/order.txt')).text()).toContain(`3 pcs  Brindlow BR-201, `);
 
     const removed = await bench.good<NeedAnswer>(path, { method: 'DELETE' });
     const body = { row: removed.line!.row, qty: removed.qty, takenAs: removed.takenAs };
