@@ -18,10 +18,11 @@ const frame = {
 
 /** The order as a workbook of one sheet. Text is an inline string, which no spreadsheet runs as a formula; pieces are numbers. */
 export function orderXlsx(order: OrderAnswer): Uint8Array {
-  const rows = [orderHeading, ...orderTable(order)]
-    .map(row => `<row>${row.map(xlsxCell).join('')}</row>`)
-    .join('');
-  const sheet = `<worksheet xmlns="${main}"><sheetData>${rows}</sheetData></worksheet>`;
+  const rows = [orderHeading, ...orderTable(order)].map((row, down) => {
+    const cells = row.map((value, across) => xlsxCell(value, `${'ABCDEFGH'[across]}${down + 1}`));
+    return `<row r="${down + 1}">${cells.join('')}</row>`;
+  });
+  const sheet = `<worksheet xmlns="${main}"><sheetData>${rows.join('')}</sheetData></worksheet>`;
   const files = Object.entries({ ...frame, 'xl/worksheets/sheet1.xml': sheet });
   return zipSync(Object.fromEntries(files.map(([name, xml]) => [name, strToU8(head + xml)])));
 }
@@ -29,10 +30,10 @@ export function orderXlsx(order: OrderAnswer): Uint8Array {
 /** The most characters that a cell of a workbook holds. */
 const longest = 32_767;
 
-/** One cell: a number, or text that stays text. */
-export function xlsxCell(value: string | number): string {
-  if (typeof value === 'number') return `<c><v>${value}</v></c>`;
-  return `<c t="inlineStr"><is><t xml:space="preserve">${inXml(value.slice(0, longest))}</t></is></c>`;
+/** One cell at a place such as `B3`: a number, or text that stays text. */
+export function xlsxCell(value: string | number, at: string): string {
+  if (typeof value === 'number') return `<c r="${at}"><v>${value}</v></c>`;
+  return `<c r="${at}" t="inlineStr"><is><t xml:space="preserve">${inXml(value.slice(0, longest))}</t></is></c>`;
 }
 
 const entities: Record<string, string> = { '&': '&amp;', '<': '&lt;', '>': '&gt;' };

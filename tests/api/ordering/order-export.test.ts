@@ -46,8 +46,8 @@ describe('orderXlsx(order)', () => {
   test('words of a list are inline strings and no formula; pieces are a number', () => {
     expect(sheet).not.toMatch(/<f[ >]/);
     expect(sheet).toContain('>=HYPERLINK("http://x","y")\n&lt;b&gt;&amp;</t></is></c>');
-    expect(sheet).toContain('<c><v>4</v></c>');
-    expect(sheet.match(/<row>/g)).toHaveLength(2);
+    expect(sheet).toContain('<c r="E2"><v>4</v></c>');
+    expect(sheet.match(/<row /g)).toHaveLength(2);
     expect(sheet.match(/<c[ >]/g)).toHaveLength(16);
   });
 
@@ -59,7 +59,9 @@ describe('orderXlsx(order)', () => {
     ['_x0041_', '_x005F_x0041_'],
     ['schwarz 🔩', 'schwarz 🔩'],
   ])('%j is written %j', (text, written) => {
-    expect(xlsxCell(text)).toBe(`<c t="inlineStr"><is><t xml:space="preserve">${written}</t></is></c>`);
+    expect(xlsxCell(text, 'B3')).toBe(
+      `<c r="B3" t="inlineStr"><is><t xml:space="preserve">${written}</t></is></c>`,
+    );
   });
 });
 
