@@ -15,14 +15,12 @@ const uuid = /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/i;
  * none, the bench last opened.
  */
 export function ofBench(service: Service) {
-  // Benches are never removed, so one seen once is there.
-  const seen = new Set<string>();
   return createMiddleware<AppEnv>(async (c, next) => {
     const named = c.req.header('Workshop')?.toLowerCase();
     if (named === undefined) c.set('workshop', await lastOpened(service, c.req.method, c.req.path));
     else {
-      if (!seen.has(named) && !(await isThere(service, named))) throw benchNotFound();
-      seen.add(named);
+      // Asked each time: a restore may have put back data that does not know this bench yet.
+      if (!(await isThere(service, named))) throw benchNotFound();
       c.set('workshop', named);
     }
     await next();

@@ -32,23 +32,31 @@ const isBare = (query: string) =>
   /\d/.test(query) &&
   !/[\p{L}]/u.test(query.replace(/\d\s*[x×*]\s*(?=\d)/gi, '').replace(/\b(mm|in|inch)\b/gi, ''));
 
-/** The query as each kind of part that these numbers can be a size of. */
+/**
+ * The query as each kind of part that these numbers can be a size of. A way that leaves a number out, or that does not
+ * agree with itself, is none.
+ */
 function triedAs(query: string): Reading[] {
+  const numbers = query.includes('/') ? [] : (query.match(/\d+(?:[.,]\d+)?/g) ?? []);
   return [...categories.keys()].flatMap(category => {
     const one = read(`${category.replace('-', ' ')} ${query}`);
-    return one.category === category && one.size !== null ? [one] : [];
+    const whole = Object.keys(one.dims).length >= numbers.length && !one.review;
+    return one.category === category && one.size !== null && whole ? [one] : [];
   });
 }
 
 function answered(query: string, reading: Reading, tried: Reading[]): Understood {
   const first = tried.length === 1 ? tried[0]! : reading;
+  const alternatives = reading.alternatives.map(({ category, size, why }) => ({ category, size, why }));
+  const named = new Set(alternatives.map(other => other.size));
+  const others = tried.length > 1 ? tried.filter(one => !named.has(one.size)) : [];
   const otherwise = [
-    ...(tried.length > 1 ? tried : []).map(one => ({
+    ...alternatives,
+    ...others.map(one => ({
       category: one.category,
       size: one.size,
       why: 'the numbers alone do not say which kind of part',
     })),
-    ...reading.alternatives.map(({ category, size, why }) => ({ category, size, why })),
   ];
   const { category, size, dims, implied, attrs, notes } = first;
   return { category, size, dims, implied, attrs, fields: fieldsOf(query, first, reading), otherwise, notes };

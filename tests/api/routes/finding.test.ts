@@ -42,6 +42,10 @@ describe('GET /api/find finds a size in any writing', () => {
   test.each(['5x11x4', '5 x 11 x 4', '5×11×4'])('%s alone may be more than one kind of part', async query => {
     const found = await find(query);
     expect(found.sizes.map(size => size.size).sort()).toEqual(['bearing 5x11x4', 'washer 5x11x4']);
+    // Each way once, and none that would drop one of the three numbers.
+    const ways = found.understood!.otherwise.map(way => way.size);
+    expect(new Set(ways).size).toBe(ways.length);
+    expect(ways.every(way => way!.split('x').length === 3)).toBe(true);
   });
 
   test('5x11x4 never gives 5x11x3 as the same: it is near, with the difference named', async () => {
