@@ -66,14 +66,7 @@ export function FitPage() {
       </div>
       <div className="measuring">
         <Section title="The seat" aside="mm or inch">
-          <form
-            className="readings"
-            aria-label="The seat"
-            onSubmit={event => {
-              event.preventDefault();
-              toNextField(event.currentTarget);
-            }}
-          >
+          <form className="readings" aria-label="The seat" onKeyDown={toNextField}>
             {seats.map(({ name, label, ways }) => (
               <ReadingField
                 key={name}
@@ -140,7 +133,6 @@ function answerTo(
   };
   if (!request.shaft && !request.housing) return { answer: null, bad: null };
   try {
-    // biome-ignore lint/suspicious/noFocusedTests: fits a bearing, is no test
     return { answer: fit(request), bad: null };
   } catch (error) {
     if (error instanceof BadMeasurement) return { answer: null, bad: error };

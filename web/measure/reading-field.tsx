@@ -1,4 +1,4 @@
-import { useId } from 'react';
+import { type KeyboardEvent, useId } from 'react';
 import { type Instrument, instrumentLabel } from '../../indexer/index.ts';
 import { readLengths } from './read-lengths.ts';
 
@@ -89,10 +89,15 @@ function saidWords(typed: string, said: number[] | null): string {
   return /["/]|in/i.test(typed) ? `${said[0]} mm` : '';
 }
 
-/** Enter, which a calliper sends behind its number, goes on to the next field. */
-export function toNextField(form: HTMLFormElement): void {
-  const fields = [...form.querySelectorAll<HTMLInputElement>('.reading input')];
-  const at = fields.indexOf(document.activeElement as HTMLInputElement);
+/**
+ * Enter, which a calliper sends behind its number, goes on to the next field. The key itself is heard: a form of several
+ * fields without a button is never submitted by it.
+ */
+export function toNextField(event: KeyboardEvent<HTMLFormElement>): void {
+  if (event.key !== 'Enter' || !(event.target instanceof HTMLInputElement)) return;
+  event.preventDefault();
+  const fields = [...event.currentTarget.querySelectorAll<HTMLInputElement>('.reading input')];
+  const at = fields.indexOf(event.target);
   const next = fields[at + 1];
   if (next) next.focus();
   else fields[at]?.blur();

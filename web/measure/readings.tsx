@@ -25,14 +25,7 @@ export function Readings({ category, taken, onChange, answer, onFocus }: Reading
   const doubtOf = (key: string) => answer?.taken.find(each => each.dimension === key)?.uncertainty;
   const put = (key: string, value: string) => onChange({ typed: { ...taken.typed, [key]: value } });
   return (
-    <form
-      className="readings"
-      aria-label="Your readings"
-      onSubmit={event => {
-        event.preventDefault();
-        toNextField(event.currentTarget);
-      }}
-    >
+    <form className="readings" aria-label="Your readings" onKeyDown={toNextField}>
       {(factsOf[category] ?? []).map(({ attr, label, values }) => (
         <Choice
           key={attr}

@@ -95,8 +95,8 @@ describe('what is no list is refused in plain words', () => {
     ['a million blank lines', Buffer.from('\n'.repeat(1_000_000)), 'no-rows'],
     ['a million rows of empty cells', Buffer.from(';;;;\n'.repeat(1_000_000)), 'no-rows'],
     ['a PDF under another name', Buffer.from('%PDF-1.4\n1 0 obj'), 'unknown-kind'],
-    ['a spreadsheet', Buffer.from('PK\x03\x04\x14\0'), 'unknown-kind'],
-    ['a web page', Buffer.from('<!doctype html><table>'), 'unknown-kind'],
+    ['a spreadsheet cut off after its first bytes', Buffer.from('PK\x03\x04\x14\0'), 'unreadable'],
+    ['a web page whose table is empty', Buffer.from('<!doctype html><table>'), 'no-rows'],
     ['a photo', Buffer.from('ffd8ffe000104a464946', 'hex'), 'unknown-kind'],
     ['zero bytes', Buffer.from('1;AB\0;x\n'), 'unreadable'],
     ['control characters', Buffer.from('\x01\x02\x03\x05'.repeat(500)), 'unreadable'],
@@ -106,7 +106,7 @@ describe('what is no list is refused in plain words', () => {
 
   test('the remedy for a kind that is not read yet', async () => {
     const refusal = await refusalOf(read('%PDF-1.4\n'));
-    expect(refusal.message).toContain('reads CSV and pasted text so far');
+    expect(refusal.message).toContain('reads XLSX, ODS, CSV, web pages and pasted text so far');
     expect(refusal.remedy).toContain('copy the list and paste it');
   });
 });
@@ -192,6 +192,7 @@ describe('fettle rows', () => {
       'faults',
       'relations',
       'rows',
+      'tables',
     ]);
   });
   test('says what is wrong on standard error and nothing else', async () => {
