@@ -42,7 +42,7 @@ async function bytesOf(file: string): Promise<Uint8Array> {
           : code === 'EISDIR'
             ? 'This is a folder.'
             : `The file can't be opened (${code}).`,
-      remedy: 'Name a parts list as CSV or text that you may read.',
+      remedy: 'Name a file with a parts list that you may read.',
     });
   }
 }

@@ -12,7 +12,7 @@ export interface MarkupHandler {
 }
 
 /** Elements within elements; no document of people comes near it. */
-const mostDepth = 4000;
+const mostDepth = 1500;
 
 /**
  * Reads markup piece by piece, nothing of it kept and nothing it names fetched. Entities are those of the standard

@@ -107,7 +107,7 @@ describe('what is no list is refused in plain words', () => {
   test('the remedy for a kind that is not read yet', async () => {
     const refusal = await refusalOf(read('%PDF-1.4\n'));
     expect(refusal.message).toContain('reads XLSX, ODS, CSV, web pages and pasted text so far');
-    expect(refusal.remedy).toContain('copy the list and paste it');
+    expect(refusal.remedy).toContain('copy the list and paste it as text');
   });
 });
 
