@@ -41,7 +41,8 @@ export function openRows(
   const grid = readGrid(bytes, mostRows);
   const { entries, tables } = readTables(grid, columns);
   const taken = entries.filter(({ row }) => row.outcome === 'taken');
-  if (taken.length === 0 && grid.faults.length === 0)
+  // What a person says of the columns may leave no part among the lines; they are still shown, to be put right again.
+  if (taken.length === 0 && grid.faults.length === 0 && !columns)
     throw noRows('The document holds no line of a parts list.');
   const relations = relate(entries);
   const descriptions = taken.map(({ row }) => row.description);

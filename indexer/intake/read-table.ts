@@ -3,7 +3,7 @@ import type { ColumnMeaning, GivenColumns } from './column-meanings.ts';
 import { foldHeader } from './column-words.ts';
 import { cutSection, usualShapes } from './cut-section.ts';
 import type { Entry } from './entry.ts';
-import { columnCells, filled, type Grid, type GridLine } from './grid.ts';
+import { columnCells, filled, type Grid, type GridLine, titlesOf } from './grid.ts';
 import { findLayout, type Layout, layoutOf } from './layout.ts';
 import { isRule } from './line-sort.ts';
 import { RowBuilder } from './row-builder.ts';
@@ -14,6 +14,8 @@ import { cutAtHeaders, type Section } from './sections.ts';
 interface Sections {
   sections: Section[];
   layout: Layout | null;
+  /** The layout by the first of them, found when it is first asked for. */
+  firstLayout?: Layout;
 }
 
 /** Rows in printed order, each with its cells under their meaning and what it stood under; and the tables they stood in. */
@@ -35,8 +37,10 @@ export function readTables(grid: Grid, given: GivenColumns = []): { entries: Ent
           builder.skip(line, isRule(filled(line).join(' ')) ? 'header' : 'heading');
         continue;
       }
+      const header = takeHeader(section, found);
+      if (header) builder.skip(header, 'header');
       const meanings = given[tables.length];
-      table.layout = meanings ? findTable(table, shapes, meanings) : found;
+      table.layout = meanings ? findTable(table, shapes, padded(meanings, found)) : found;
       tables.push(describe(section, table.layout));
     }
     builder.read(section.lines, table.layout, section.titles);
@@ -69,8 +73,9 @@ function goesOn(table: Sections, { lines }: Section): boolean {
   const { titles, lines: before } = table.sections[0]!;
   if (titles === null || lines.length === 0 || lines[0]!.text !== undefined) return false;
   if (lines.some(({ cells }) => cells.length > titles.length)) return false;
-  const columns = findLayout(titles, before).flat();
-  return columns
+  table.firstLayout ??= findLayout(titles, before);
+  return table.firstLayout
+    .flat()
     .filter(({ role }) => role === 'description' || role === 'ref' || role === 'partNumber')
     .every(({ at, role }) => {
       const cells = columnCells(at, lines);
@@ -93,6 +98,26 @@ function findTable(
   }
   return meanings ? layoutOf(meanings, titles) : findLayout(titles, lines);
 }
+
+/** Columns whose cells show by themselves what they are. */
+const telling = new Set<ColumnMeaning>(['ref', 'partNumber', 'qty', 'price']);
+
+/** A first line of words where numbers stand in the lines below: a header in words that are not known. */
+function takeHeader(section: Section, layout: Layout): GridLine | null {
+  const [first, ...rest] = section.lines;
+  if (section.titles !== null || first!.text !== undefined || first!.faulted || rest.length < 2) return null;
+  if (filled(first!).some(cell => /\d/.test(cell))) return null;
+  const columns = layout.flat().filter(({ at, role }) => telling.has(role) && first!.cells[at]?.trim());
+  if (columns.length < 2 || columns.some(({ at, role }) => suits(first!.cells[at]!, role) > 0)) return null;
+  section.titles = titlesOf(first!);
+  section.lines = rest;
+  for (const column of layout.flat()) column.title = section.titles[column.at]?.trim() ?? '';
+  return first!;
+}
+
+/** What is said of the first columns alone leaves the others what no column of a row takes. */
+const padded = (meanings: readonly ColumnMeaning[], found: Layout): ColumnMeaning[] =>
+  Array.from({ length: Math.max(meanings.length, found.flat().length) }, (_, at) => meanings[at] ?? 'other');
 
 /** A table as a person is told of it. */
 function describe(section: Section, layout: Layout): Table {

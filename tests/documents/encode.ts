@@ -20,6 +20,9 @@ export function encode(text: string, encoding: Encoding): Uint8Array {
   return Uint8Array.from([...text].flatMap(sign => table.get(sign) ?? [0x3f]));
 }
 
+/** Bytes 80 to FF of Windows-1252 (Unicode mapping table CP1252), since some platforms' decoders have it wrong. */
+const windows = `€\x81‚ƒ„…†‡ˆ‰Š‹Œ\x8dŽ\x8f\x90‘’“”•–—˜™š›œ\x9džŸ${String.fromCharCode(...Array.from({ length: 96 }, (_, at) => 0xa0 + at))}`;
+
 /** The bytes of every sign, from what the platform's own decoder makes of all single bytes and pairs. */
 function tableOf(encoding: Encoding): ReadonlyMap<string, number[]> {
   const decoder = new TextDecoder(encoding);
@@ -28,7 +31,11 @@ function tableOf(encoding: Encoding): ReadonlyMap<string, number[]> {
     const signs = [...decoder.decode(Uint8Array.from(bytes))];
     if (signs.length === 1 && signs[0] !== '\ufffd' && !table.has(signs[0]!)) table.set(signs[0]!, bytes);
   };
-  for (let byte = 0; byte < 256; byte += 1) learn(byte);
+  if (encoding === 'windows-1252')
+    [...windows].forEach((sign, at) => {
+      table.set(sign, [at < 32 ? 0x80 + at : 0xa0 + at - 32]);
+    });
+  for (let byte = 0; byte < (encoding === 'windows-1252' ? 128 : 256); byte += 1) learn(byte);
   if (encoding !== 'windows-1252')
     for (let first = 0x81; first < 256; first += 1)
       for (let second = 0x40; second < 256; second += 1) learn(first, second);

@@ -189,6 +189,11 @@ describe('pages that are meant to do harm are answered', () => {
     const bytes = page(`<table>${list}</table>${'<table><tr><td>a<td>b</table>'.repeat(100_000)}`);
     expect((await answer(bytes, 'list.html')).taken).toEqual(['AB-1']);
   });
+  test('tables with and without a header by turns, thousands of them', async () => {
+    const long = `<table>${list}${'<tr><td>2<td>AB-2<td>Pin<td>1'.repeat(300)}</table>`;
+    const turns = `<table>${list}</table><table><tr><td>Home<td>Cart</table>`.repeat(20_000);
+    expect((await answer(page(long + turns), 'list.html')).taken).toHaveLength(20_301);
+  });
   test('scripts, styles, hidden rows and addresses: nothing runs, nothing is fetched', async () => {
     const bytes = page(
       `<script src="http://x.example/x.js">document.write("<table><tr><td>9")</script><table>${list}<tr style="display: none"><td>8<td>AB-8<td>Nut<td>1<tr><td>2<td>AB-2<td><img src="http://x.example/a.png">Nut M4<td>3</table>`,

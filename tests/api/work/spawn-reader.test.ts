@@ -41,6 +41,16 @@ describe('a document is read in a child', () => {
     expect(steps.at(-1)).toEqual([2, 2]);
   });
 
+  test('what a person says of its columns goes with it', async () => {
+    const columns = [['qty', 'partNumber', 'description', 'ref'] as const];
+    const found = await readInChild(Buffer.from(list), { name: 'list', columns });
+    expect(found.rows.slice(1).map(({ ref, qty }) => [ref, qty])).toEqual([
+      ['4', 1],
+      ['2', 2],
+    ]);
+    expect(found.tables[0]!.columns[0]).toEqual({ title: 'Pos', meaning: 'qty' });
+  });
+
   test('it has no environment and stands in no folder of ours', async () => {
     const spy = join(tmpdir(), `fettle-spy-${process.pid}.mjs`);
     writeFileSync(
