@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { decode } from '../../../indexer/intake/decode.ts';
 import { kindOf } from '../../../indexer/intake/kind.ts';
+import { encode } from '../../documents/encode.ts';
 
 const words = 'Pos;Bezeichnung\n1;Gehäuse für Öl, 5 €\n';
 const bytes = (...parts: (string | number[])[]) =>
@@ -34,6 +35,31 @@ describe('the encoding is told by the bytes', () => {
       [0x83, 0x6c, 0x83, 0x57],
     );
     expect(decode(cells)).toEqual({ text: '番号,name\n1,ネジ M3\n2,ネジ', encoding: 'shift_jis' });
+  });
+  test('EUC-JP, words and single signs in their cells', () => {
+    const text = '部品番号,品名,個数,単位\nAB-1,ネジ M3,2,個\nAB-2,座金,1,枚\n';
+    for (const encoding of ['euc-jp', 'shift_jis'] as const)
+      expect(decode(encode(text, encoding))).toEqual({ text, encoding });
+  });
+  test('kana of half width', () => {
+    const text = 'AB-1,ﾈｼﾞ M3,2\nAB-2,ｻﾞｶﾞﾈ,1\n';
+    expect(decode(encode(text, 'shift_jis'))).toEqual({ text, encoding: 'shift_jis' });
+  });
+  test('accented words of every language that Windows-1252 writes are not taken for Japanese', () => {
+    for (const text of [
+      '1;Écrou à créneaux;n° 4;Pièce\n',
+      '2;Größe, Öl und Fett, für Stück;5 °C\n',
+      '3;Arandela de presión ¿sí?;años\n',
+      '4;Ø 12 mm ±0,1;½"\n',
+      '5;ÉTÉ;ÄÖÜ\n',
+      '6;één vijzel;coëfficiënt\n',
+    ])
+      expect(decode(encode(text, 'windows-1252'))).toEqual({ text, encoding: 'windows-1252' });
+  });
+  test('UTF-16 without a mark in Japanese, where hardly a byte is zero', () => {
+    const text = '部品番号,品名,個数\nＡＢ１,六角ナット,二個\n';
+    for (const encoding of ['utf-16le', 'utf-16be'] as const)
+      expect(decode(encode(text, encoding))).toEqual({ text, encoding });
   });
   test('a few broken bytes leave UTF-8 what it is, and are shown', () => {
     const cells = bytes('1;Gehäuse für Öl;', [0xff], '\n2;x\n');
