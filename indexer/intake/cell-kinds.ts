@@ -52,7 +52,8 @@ export function suits(text: string, role: Role, shapes?: ReadonlySet<string>): n
     case 'partNumber': {
       if (shapes?.has(shapeOf(text))) return 3.5;
       if (noNumber.test(text)) return 1;
-      return [-6, 1, 2.5][partNumberLike(text)]!;
+      // Where the document builds its numbers one way, another build is seldom one of them.
+      return [-6, 1, shapes?.size ? 1.5 : 2.5][partNumberLike(text)]!;
     }
     case 'description': {
       if (hasWord(text)) return /^\d+$/.test(text.split(' ', 1)[0]!) ? 1 : 2;

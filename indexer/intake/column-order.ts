@@ -28,13 +28,20 @@ export function paperHeader(line: string): Heading | null {
   return { cells: titles, orders: ordersOf(titles), edges: cells };
 }
 
-/** A header whose titles go on in the line below, each word under the title that it ends; null where one does not. */
+/**
+ * A header whose titles go on in the line below: each word ends the title that it stands under, or, where the blanks are
+ * lost, the next one that it makes a title with. Null where a word ends none.
+ */
 export function joinHeader(upper: Heading, below: string): Heading | null {
   const titles = [...upper.cells];
+  let last = -1;
   for (const { text, start } of fragments(cutWords(below))) {
-    const at = upper.edges.findIndex(edge => Math.abs(edge.start - start) <= 1);
-    if (at < 0 || !isTitle(`${titles[at]} ${text}`)) return null;
+    const ends = (at: number) => at > last && isTitle(`${upper.cells[at]} ${text}`);
+    const under = upper.edges.findIndex((edge, at) => Math.abs(edge.start - start) <= 1 && ends(at));
+    const at = under >= 0 ? under : titles.findIndex((_, at) => ends(at));
+    if (at < 0) return null;
     titles[at] += ` ${text}`;
+    last = at;
   }
   return { cells: titles, orders: ordersOf(titles), edges: upper.edges };
 }
@@ -51,7 +58,11 @@ function phrases(words: readonly Word[]): { text: string; start: number; end: nu
       known = headerWords.get(foldHeader(joinWords(words, at, at + length))) ?? null;
       if (known) break;
     }
-    if (!known) return null;
+    if (!known) {
+      if (!addModel(found, words[at]!)) return null;
+      at += 1;
+      continue;
+    }
     roles.add(Object.keys(known)[0] as Role);
     found.push({
       text: joinWords(words, at, at + length),
@@ -60,7 +71,21 @@ function phrases(words: readonly Word[]): { text: string; start: number; end: nu
     });
     at += length;
   }
-  return roles.size > 1 ? found : null;
+  const models = found.filter(({ text }) => /\d/.test(text)).length;
+  return roles.size > (models > 0 ? 2 : 1) ? found : null;
+}
+
+/** A model's name among the words of a header: by itself, or after a word for its quantities. */
+function addModel(
+  found: { text: string; start: number; end: number }[],
+  { text, start, end }: Word,
+): boolean {
+  if (!/^[\p{L}-]*\d[\p{L}\d-]*$/u.test(text) || text.length > 12 || found.length === 0) return false;
+  const last = found.at(-1)!;
+  if (countsIn(last.text) && !/\d/.test(last.text))
+    Object.assign(last, { text: `${last.text} ${text}`, end });
+  else found.push({ text, start, end });
+  return true;
 }
 
 const mostOrders = 24;

@@ -1,7 +1,7 @@
 import { suits } from './cell-kinds.ts';
 import type { Role } from './column-words.ts';
 import { isWide, joinWords, type Word } from './line-words.ts';
-import { remarkStart } from './remark-words.ts';
+import { startsRemark } from './remark-words.ts';
 
 /** What a document's lines show about its columns, used to cut each of them. */
 export interface Ruler {
@@ -54,6 +54,11 @@ export function cutLine(words: readonly Word[], ruler: Ruler): Cut | null {
   const from: number[][] = [[]];
   const wide = wideGapsBefore(words);
   const textOf = textBetween(words);
+  const remarks: (boolean | undefined)[] = [];
+  const remarkAt = (begin: number) => {
+    remarks[begin] ??= startsRemark(textOf(begin, count));
+    return remarks[begin];
+  };
   for (let column = 0; column < roles.length; column += 1) {
     const role = roles[column]!;
     const before = best[column]!;
@@ -66,7 +71,8 @@ export function cutLine(words: readonly Word[], ruler: Ruler): Cut | null {
         const score =
           before[begin]! +
           edgeScore(words, begin, ruler) +
-          cellScore(words, begin, end, textOf(begin, end), column, ruler) -
+          cellScore(words, begin, end, textOf(begin, end), column, ruler) +
+          (role === 'remarks' && remarkAt(begin) ? 1.5 : 0) -
           1.5 * Math.min(wide[end - 1]! - wide[begin]!, 4);
         if (score > next[end]!) {
           next[end] = score;
@@ -136,7 +142,6 @@ function cellScore(
   let score = suits(text, role, ruler.shapes);
   if (role === 'partNumber' && score > 0) score += 0.3 * (end - begin - 1);
   if (role === 'qty' || role === 'price') score -= insideSize(words, begin, end, text);
-  if (role === 'remarks' && remarkStart.test(text)) score += 1.5;
   if (role === 'description' && end < words.length && !isWide(words[end]!) && endsInCount.test(text))
     score -= 1.5;
   const edge = ruler.edges?.[column];

@@ -196,12 +196,6 @@ export const serialPatterns: RegExp[] = [
   `${number('from')}\\s*(?:号機)?\\s*(?:から|より|以降)`,
 ].map(source => new RegExp(source, 'iu'));
 
-/** How remarks begin that say how lines hang together. */
-export const remarkStart = new RegExp(
-  `^(?:${includeWords}|${succeededBy}|${mayBeSucceededBy}|(?:${upTo}|${startingAt}|${earlierThan}|${laterThan})\\s*${serialWord}|NSS|not|nicht|non|niet|no\\s+se|select|as\\s+required|nach\\s+bedarf|selon|naar\\s+behoefte|option|zubehör)(?![\\p{L}])`,
-  'iu',
-);
-
 /** Words that mean a serial number and nothing else; in a description only these are believed. */
 export const strongSerial =
   /(?<![\p{L}])(?:serial|s\s?\/\s?n|serien-?\s?(?:nr|nummer)|n[°ºo.]?\s*de\s*s[ée]rie|matricola|serienummer)|機番|製造番号|号機/iu;
@@ -232,3 +226,21 @@ export const referenceOnlyWords =
   /(?<![\p{L}])(?:ref(?:erence)?\.?\s+only|for\s+reference|nur\s+(?:zur\s+)?(?:referenz|information)|pour\s+(?:référence|mémoire)|solo\s+(?:riferimento|referencia)|ter\s+referentie)(?![\p{L}])|参考(?:品|図)?/iu;
 export const attachingWords =
   /attaching\s+(?:parts?|hardware)|mounting\s+(?:parts|hardware)|befestigungs(?:teile?|material)|pièces?\s+de\s+fixation|(?:pezzi|elementi|parti)\s+di\s+fissaggio|(?:piezas|elementos)\s+de\s+fijación|bevestigings(?:delen|materiaal|middelen)|取付(?:部品|け部品|用部品)/iu;
+
+/** How remarks begin that say how lines hang together. */
+const remarkStart = new RegExp(
+  `^(?:${includeWords}|${succeededBy}|${mayBeSucceededBy}|(?:${upTo}|${startingAt}|${earlierThan}|${laterThan})\\s*${serialWord}|NSS|not|nicht|non|niet|no\\s+se|select|as\\s+required|nach\\s+bedarf|selon|naar\\s+behoefte|option|zubehör)(?![\\p{L}])`,
+  'iu',
+);
+const starting = [
+  notSoldPattern,
+  optionPattern,
+  asRequiredWords,
+  referenceOnlyWords,
+  strongSerial,
+  supersededJapanese,
+];
+
+/** True for words that a remark of how lines hang together begins with. */
+export const startsRemark = (text: string): boolean =>
+  remarkStart.test(text) || starting.some(pattern => pattern.exec(text)?.index === 0);

@@ -89,7 +89,7 @@ export class RowBuilder {
     const text = textOf(cells);
     if (!text) return;
     const spans = spansTable(line);
-    const reason = reasonToSkip(cells, text, habits, spans);
+    const reason = reasonToSkip(cells, line.text ?? text, habits, spans);
     if (reason === 'total' || reason === 'empty' || reason === 'footer' || (spans && reason))
       this.skip(line, reason, text);
     else if (line.continued && this.last) this.continueLast(line, cells);

