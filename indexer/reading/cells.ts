@@ -17,20 +17,17 @@ const columnGap = 3;
 export function cutCells(tokens: readonly Token[]): Cell[] {
   const cells: Cell[] = [];
   let first = 0;
-  const close = (last: number) => {
-    cells.push({ first, last, column: null });
-  };
   for (let at = 0; at < tokens.length; at++) {
     const { text, gap } = tokens[at]!;
     if (text === '|') {
-      if (at > 0) close(at - 1);
+      if (at > 0) cells.push({ first, last: at - 1, column: null });
       first = at + 1;
     } else if (at > first && gap >= columnGap) {
-      close(at - 1);
+      cells.push({ first, last: at - 1, column: null });
       first = at;
     }
   }
-  if (first < tokens.length) close(tokens.length - 1);
+  if (first < tokens.length) cells.push({ first, last: tokens.length - 1, column: null });
   return cells;
 }
 
@@ -53,7 +50,5 @@ const columnIn = (cell: Cell, hits: readonly Hit[]): string | null => {
 /** Gives each cell the column it stands under, where heading and row have as many cells. */
 export function nameCells(cells: Cell[], columns: readonly (string | null)[]): void {
   if (columns.length < 2 || columns.length !== cells.length) return;
-  cells.forEach((cell, i) => {
-    cell.column = columns[i]!;
-  });
+  for (let i = 0; i < cells.length; i++) cells[i]!.column = columns[i]!;
 }

@@ -10,17 +10,25 @@ export interface Quantity {
 }
 
 /** The whole number a token is, as quantities are written: at most four figures, no leading nought. */
-export const count = (token: Token | undefined): number | null =>
-  token?.kind === 'number' && /^\d{1,4}$/.test(token.text) && !/^0\d/.test(token.text)
-    ? Number(token.text)
-    : null;
+export function count(token: Token | undefined): number | null {
+  if (token?.kind !== 'number' || token.text.length > 4) return null;
+  const { text } = token;
+  let value = 0;
+  for (let at = 0; at < text.length; at++) {
+    const figure = text.charCodeAt(at) - 48;
+    if (figure < 0 || figure > 9) return null;
+    value = value * 10 + figure;
+  }
+  return text.length > 1 && text.charCodeAt(0) === 48 ? null : value;
+}
 
 /** A quantity of so many at these tokens; none is no quantity. */
 export const only = (value: number | null, first: number, last = first): Quantity | null =>
   value === null || value === 0 ? null : { value, first, last };
 
 /** Whether a part is named in the cell. */
-export const holdsName = (cell: Cell, hits: readonly Hit[]) =>
-  hits.some(
-    h => h.first >= cell.first && h.last <= cell.last && h.entries.some(e => e.meaning.kind === 'noun'),
-  );
+export function holdsName(cell: Cell, hits: readonly Hit[]): boolean {
+  for (const { first, last, nouns } of hits)
+    if (nouns.length > 0 && first >= cell.first && last <= cell.last) return true;
+  return false;
+}

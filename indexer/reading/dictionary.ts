@@ -28,29 +28,75 @@ export interface Entry {
   lang: Language;
 }
 
+/** Each kind of meaning as a bit, so that what a phrase can mean is asked without going through its entries. */
+export const kindBits = {
+  noun: 1,
+  modifier: 2,
+  label: 4,
+  column: 8,
+  count: 16,
+  preposition: 32,
+  sheet: 64,
+  loose: 128,
+} as const;
+
+/** All that a phrase can mean. */
+export interface Meanings {
+  entries: readonly Entry[];
+  /** The kinds of the entries, together, as {@link kindBits}. */
+  kinds: number;
+  /** Those of the entries that name a part. */
+  nouns: readonly Entry[];
+}
+
 /** A phrase found in a line: tokens `first` up to and including `last`. */
-export interface Hit {
+export interface Hit extends Meanings {
   first: number;
   last: number;
-  entries: Entry[];
 }
 
+/** A word of a phrase, and the words that may follow it; it ends a phrase where it has meanings. */
 interface Node {
   next: Map<string, Node>;
-  entries: Entry[];
+  meanings: Meanings | null;
 }
 
-const newNode = (): Node => ({ next: new Map(), entries: [] });
+const newNode = (): Node => ({ next: new Map(), meanings: null });
+
+function meaningsOf(entries: readonly Entry[]): Meanings {
+  let kinds = 0;
+  for (const { meaning } of entries) kinds |= kindBits[meaning.kind];
+  return { entries, kinds, nouns: entries.filter(e => e.meaning.kind === 'noun') };
+}
+
+const hitOf = (first: number, last: number, { entries, kinds, nouns }: Meanings): Hit => ({
+  first,
+  last,
+  entries,
+  kinds,
+  nouns,
+});
+
 /** Marks that may stand inside a phrase: o-ring, brg. , vis d'arrêt */
-const soft = new Set(['-', '.', "'"]);
+const isSoft = (token: Token) =>
+  token.kind === 'mark' && (token.text === '-' || token.text === '.' || token.text === "'");
 const endings = ['s', 'es', 'n', 'en', 'e', 'er'];
+/** The last letters of the endings: a word that ends in none of them has no ending to take off. */
+const mayBeInflected = (word: string) => {
+  const last = word.charCodeAt(word.length - 1);
+  return last === 115 || last === 110 || last === 101 || last === 114;
+};
 /** Sounds that join the parts of a German or Dutch compound. */
 const joints = ['', 's', 'n', 'en', 'e', 'r'];
+
+/** Words that are looked up by themselves are remembered, this many at most. */
+const mostRemembered = 20_000;
 
 /** All words of all categories in one tree, filled once at start. */
 export class Dictionary {
   #root = newNode();
-  #compounds = new Map<string, Entry[] | null>();
+  /** Words seen that the tree does not hold as they stand: what they mean without an ending or as compounds, or null. */
+  #derived = new Map<string, Meanings | null>();
 
   /** Adds a phrase. One with an umlaut is known by its two-letter spelling too. */
   add(phrase: string, lang: Language, meaning: Meaning): void {
@@ -60,88 +106,88 @@ export class Dictionary {
   #insert(phrase: string, entry: Entry): void {
     let node = this.#root;
     for (const token of tokenise(phrase)) {
-      if (token.kind === 'mark' && soft.has(token.text)) continue;
+      if (isSoft(token)) continue;
       const key = keyOf(token);
       const next = node.next.get(key) ?? newNode();
       node.next.set(key, next);
       node = next;
     }
     if (node === this.#root) throw new Error(`Dictionary: "${phrase}" (${entry.lang}) holds no word.`);
-    node.entries.push(entry);
+    node.meanings = meaningsOf([...(node.meanings?.entries ?? []), entry]);
+    this.#derived.clear();
   }
 
   /** Every phrase of the line, longest first at each place, none overlapping. */
   find(tokens: readonly Token[]): Hit[] {
     const hits: Hit[] = [];
-    for (let at = 0; at < tokens.length; ) {
-      const hit = this.#longest(tokens, at) ?? this.#compound(tokens, at);
-      if (hit) hits.push(hit);
-      at = hit ? hit.last + 1 : at + 1;
+    for (let at = 0; at < tokens.length; at++) {
+      if (tokens[at]!.kind === 'mark') continue;
+      const hit = this.#longest(tokens, at);
+      if (!hit) continue;
+      hits.push(hit);
+      at = hit.last;
     }
     return hits;
   }
 
   #longest(tokens: readonly Token[], first: number): Hit | null {
-    if (tokens[first]!.kind === 'mark') return null;
-    let node: Node = this.#root;
-    let best: Hit | null = null;
-    for (let at = first, softs = 0; at < tokens.length && at < first + 12; at++) {
-      const token: Token = tokens[at]!;
-      const next: Node | undefined = stands(tokens, at, first) ? node.next.get(keyOf(token)) : undefined;
-      if (!next && at > first && token.kind === 'mark' && soft.has(token.text) && softs < 2) {
-        softs++;
-        continue;
-      }
-      softs = 0;
-      if (!next) {
-        const ended = this.#inflected(node, token.text);
-        if (ended) best = { first, last: at, entries: ended };
+    const begins = this.#root.next.get(keyOf(tokens[first]!));
+    if (begins === undefined) return this.#alone(tokens, first);
+    let node: Node = begins;
+    let last = first;
+    let best = node.meanings;
+    const end = Math.min(tokens.length, first + longestPhrase);
+    for (let at = first + 1, softs = 0; at < end && node.next.size > 0; at++) {
+      const token = tokens[at]!;
+      const next: Node | undefined = stands(tokens, at) ? node.next.get(keyOf(token)) : undefined;
+      if (next === undefined) {
+        if (softs < 2 && isSoft(token)) {
+          softs++;
+          continue;
+        }
+        const ended = inflected(node, token.text);
+        if (ended) [best, last] = [ended, at];
         break;
       }
+      softs = 0;
       node = next;
-      if (node.entries.length > 0) best = { first, last: at, entries: node.entries };
+      if (node.meanings) [best, last] = [node.meanings, at];
     }
-    return best;
+    return best ? hitOf(first, last, best) : this.#alone(tokens, first);
   }
 
-  /** A word with a plural or case ending that the dictionary holds without it. */
-  #inflected(node: Node, word: string): Entry[] | null {
-    if (word.length < 4) return null;
-    for (const ending of endings) {
-      if (!word.endsWith(ending) || word.length - ending.length < 3) continue;
-      const entries = node.next.get(word.slice(0, -ending.length))?.entries;
-      if (entries && entries.length > 0) return entries;
+  /** A word by itself, with an ending or as a compound. */
+  #alone(tokens: readonly Token[], at: number): Hit | null {
+    const { kind, text } = tokens[at]!;
+    if (kind !== 'word' || text.length < 4) return null;
+    let meanings = this.#derived.get(text);
+    if (meanings === undefined) {
+      meanings = inflected(this.#root, text) ?? this.#compound(text);
+      if (this.#derived.size > mostRemembered) this.#derived.clear();
+      this.#derived.set(text, meanings);
     }
-    return null;
+    return meanings && hitOf(at, at, meanings);
   }
 
   /** Whether a word by itself names a part. */
   knows(word: string): boolean {
-    return this.#single(word)?.some(e => e.meaning.kind === 'noun') ?? false;
+    return (this.#single(word)?.nouns.length ?? 0) > 0;
   }
 
-  #single(word: string): Entry[] | null {
-    const entries = this.#root.next.get(word)?.entries;
-    return entries && entries.length > 0 ? entries : this.#inflected(this.#root, word);
+  #single(word: string): Meanings | null {
+    return this.#root.next.get(word)?.meanings ?? inflected(this.#root, word);
   }
 
   /** German and Dutch write a noun and what qualifies it as one word, the noun last. */
-  #compound(tokens: readonly Token[], at: number): Hit | null {
-    const token = tokens[at]!;
-    if (token.kind !== 'word' || token.text.length < 6) return null;
-    let entries = this.#compounds.get(token.text);
-    if (entries === undefined) {
-      entries = this.#takeApart(token.text);
-      if (this.#compounds.size > 20_000) this.#compounds.clear();
-      this.#compounds.set(token.text, entries);
-    }
-    return entries && { first: at, last: at, entries };
+  #compound(word: string): Meanings | null {
+    const entries = word.length < 6 ? null : this.#takeApart(word);
+    return entries && meaningsOf(entries);
   }
 
   #takeApart(word: string): Entry[] | null {
     if (word.length > 48) return null;
     for (let cut = 2; cut <= word.length - 3; cut++) {
-      const head = this.#single(word.slice(cut))?.filter(isCompounding) ?? [];
+      const head = this.#single(word.slice(cut))?.entries.filter(isCompounding) ?? [];
       if (head.length === 0) continue;
       const front = this.#front(word.slice(0, cut));
       return [...head, ...front];
@@ -153,7 +199,7 @@ export class Dictionary {
   #front(part: string): Entry[] {
     for (const joint of joints) {
       if (!part.endsWith(joint)) continue;
-      const entries = this.#single(joint ? part.slice(0, -joint.length) : part);
+      const entries = this.#single(joint ? part.slice(0, -joint.length) : part)?.entries;
       const modifiers = entries?.filter(
         e => e.meaning.kind === 'modifier' && (e.lang === 'de' || e.lang === 'nl'),
       );
@@ -164,12 +210,27 @@ export class Dictionary {
   }
 }
 
+/** The most tokens of a phrase. */
+const longestPhrase = 12;
+
+/** A word with a plural or case ending that is held without it. */
+function inflected(node: Node, word: string): Meanings | null {
+  if (word.length < 4 || !mayBeInflected(word)) return null;
+  for (const ending of endings) {
+    if (!word.endsWith(ending) || word.length - ending.length < 3) continue;
+    const meanings = node.next.get(word.slice(0, -ending.length))?.meanings;
+    if (meanings) return meanings;
+  }
+  return null;
+}
+
 /** A2 is a grade and MC3 a clearance, but "A 2" is neither: figures behind one or two letters must be glued to them. */
-const stands = (tokens: readonly Token[], at: number, first: number) =>
-  !(at > first && tokens[at]!.kind === 'number' && tokens[at]!.gap > 0 && tokens[at - 1]!.text.length <= 2);
+const stands = (tokens: readonly Token[], at: number) =>
+  !(tokens[at]!.kind === 'number' && tokens[at]!.gap > 0 && tokens[at - 1]!.text.length <= 2);
 
 /** 8,8 and 8.8 are one grade. */
-const keyOf = (token: Token) => (token.kind === 'number' ? token.text.replace(',', '.') : token.text);
+const keyOf = ({ kind, text }: Token) =>
+  kind === 'number' && text.includes(',') ? text.replace(',', '.') : text;
 
 const isCompounding = (entry: Entry) =>
   (entry.lang === 'de' || entry.lang === 'nl') && entry.meaning.kind === 'noun';

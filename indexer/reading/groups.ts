@@ -20,22 +20,21 @@ interface Part {
   measure: Measure | null;
 }
 
+type Sign = '×' | '-' | '/';
+
 const timesWords = new Set(['by', 'mal', 'per', 'par', 'op', 'por']);
+/** Marks that may stand between two sizes and join nothing. */
+const idle = new Set(['ø', '=', ':', '.', '~', '"']);
 
 /** How the tokens between two sizes join them: by a times sign, by a dash or slash, or not at all. */
-function joint(
-  tokens: readonly Token[],
-  left: Part,
-  right: Part,
-  skip: ReadonlySet<number>,
-): '×' | '-' | '/' | null {
-  let sign: '×' | '-' | '/' | null = null;
+function joint(tokens: readonly Token[], left: Part, right: Part, skip: ReadonlySet<number>): Sign | null {
+  let sign: Sign | null = null;
   let words = 0;
   for (let at = left.last + 1; at < right.first; at++) {
     const { text, kind } = tokens[at]!;
-    if (skip.has(at) || /^[ø=:.~"]$/.test(text)) continue;
+    if (idle.has(text) || skip.has(at)) continue;
     const joins =
-      text === '×' || timesWords.has(text) ? '×' : text === '-' || text === '/' ? (text as '-' | '/') : null;
+      text === '×' || timesWords.has(text) ? '×' : text === '-' || text === '/' ? (text as Sign) : null;
     if (joins && sign === null) sign = joins;
     else if (kind === 'word' && sign === null && ++words <= 3) continue;
     else return null;
@@ -68,10 +67,7 @@ export function groupSizes(
   /** Tokens that only label a size. */
   skip: ReadonlySet<number>,
 ): Group[] {
-  const parts: Part[] = [
-    ...threads.map(thread => ({ first: thread.first, last: thread.last, thread, measure: null })),
-    ...measures.map(measure => ({ first: measure.first, last: measure.last, thread: null, measure })),
-  ].sort((a, b) => a.first - b.first);
+  const parts = inOrder(threads, measures);
   const groups: Group[] = [];
   let open: Group | null = null;
   for (let at = 0; at < parts.length; at++) {
@@ -97,11 +93,35 @@ export function groupSizes(
   return groups;
 }
 
+/** Threads and measures as they stand in the line. */
+function inOrder(threads: readonly Thread[], measures: readonly Measure[]): Part[] {
+  const parts: Part[] = [];
+  let nextThread = 0;
+  for (const measure of measures) {
+    for (; nextThread < threads.length && threads[nextThread]!.first < measure.first; nextThread++)
+      parts.push(partOf(threads[nextThread]!, null));
+    parts.push(partOf(null, measure));
+  }
+  for (; nextThread < threads.length; nextThread++) parts.push(partOf(threads[nextThread]!, null));
+  return parts;
+}
+
+const partOf = (thread: Thread | null, measure: Measure | null): Part => {
+  const { first, last } = (thread ?? measure)!;
+  return { first, last, thread, measure };
+};
+
 /** A unit printed once holds for the group: 5x11x4 mm, 1/8 x 1/2 in. */
 export function spreadUnit(group: Group, inUnit: (measure: Measure, unit: 'mm' | 'in') => Measure): void {
-  const stated = group.measures.filter(m => m.unitStated);
-  if (stated.length === 0 || stated.length === group.measures.length) return;
-  const unit = stated.at(-1)!.unit;
-  if (stated.some(m => m.unit !== unit)) return;
-  group.measures = group.measures.map(m => (m.unitStated ? m : { ...inUnit(m, unit), unitStated: true }));
+  let unit: 'mm' | 'in' | null = null;
+  let stated = 0;
+  for (const measure of group.measures) {
+    if (!measure.unitStated) continue;
+    if (unit !== null && measure.unit !== unit) return;
+    unit = measure.unit;
+    stated++;
+  }
+  if (unit === null || stated === group.measures.length) return;
+  const spread = unit;
+  group.measures = group.measures.map(m => (m.unitStated ? m : { ...inUnit(m, spread), unitStated: true }));
 }

@@ -1,6 +1,6 @@
 import { type Cell, columnsOf, cutCells, nameCells } from './cells.ts';
 import type { Quantity } from './count.ts';
-import type { Dictionary, Hit } from './dictionary.ts';
+import { type Dictionary, type Hit, kindBits } from './dictionary.ts';
 import { type Group, groupSizes, spreadUnit } from './groups.ts';
 import { letters } from './labels.ts';
 import { markCells } from './mark-cells.ts';
@@ -31,10 +31,17 @@ export interface Line {
   /** Tokens that only name a dimension: `wire` of 0.4 wire. */
   labels: ReadonlySet<number>;
   /** The heading's own hits: what kind of part the list is about. */
-  heading: { tokens: Token[]; hits: Hit[] };
+  heading: Heading;
 }
 
-const emptyHeading = { tokens: [], hits: [] };
+/** A heading cut up: its words, and the columns it names where it is a row of column names. */
+interface Heading {
+  tokens: Token[];
+  hits: Hit[];
+  columns: (string | null)[];
+}
+
+const noHeading: Heading = { tokens: [], hits: [], columns: [] };
 
 /** A line longer than this is cut: no part's line is, and a hostile one costs nothing. */
 const longestLine = 4_000;
@@ -47,29 +54,23 @@ export function analyse(text: string, context: LineContext, dictionary: Dictiona
     text,
   );
   const cells = cutCells(tokens);
-  if (context.context) nameCells(cells, columnsOf(context.context, dictionary));
+  const heading = context.context ? headingOf(context.context, dictionary) : noHeading;
+  nameCells(cells, heading.columns);
   const taken = new Uint8Array(tokens.length);
-  const standards = each(tokens, taken, at => standardAt(tokens, at));
-  const threads = each(tokens, taken, at => (taken[at] ? null : threadAt(tokens, at)));
+  const standards = readEach(tokens, taken, standardAt);
+  const threads = readEach(tokens, taken, threadAt);
   const hits = dictionary.find(tokens);
   const qty = findQuantity(tokens, cells, hits, at => taken[at] === 1);
   if (qty) taken.fill(1, qty.first, qty.last + 1);
   for (const cell of cells) if (isForeign(cell.column)) taken.fill(1, cell.first, cell.last + 1);
   takeCounts(tokens, cells, qty !== null, taken);
   takePhrases(tokens, hits, taken);
-  const labelled = new Map<number, string>();
-  for (const hit of hits) {
-    const label = hit.entries.find(e => e.meaning.kind === 'label')?.meaning;
-    if (label?.kind === 'label') for (let at = hit.first; at <= hit.last; at++) labelled.set(at, label.label);
-  }
-  const labelOf = (word: string) => letters[word] ?? (word === 'id' || word === 'od' ? word : undefined);
-  const measures = readMeasures(tokens, taken, labelOf, context);
-  const skip = attachLabels(tokens, measures, cells, labelled, hits);
-  const groups = groupSizes(tokens, threads, measures, skip);
+  const measures = readMeasures(tokens, taken, context);
+  const labels = attachLabels(tokens, measures, cells, hits);
+  const groups = groupSizes(tokens, threads, measures, labels);
   for (const group of groups) spreadUnit(group, inUnit);
   spreadInches(groups);
   const ranged = dropRanges(tokens, groups);
-  const heading = context.context ? headingOf(context.context, dictionary) : emptyHeading;
   return {
     text,
     tokens,
@@ -77,10 +78,10 @@ export function analyse(text: string, context: LineContext, dictionary: Dictiona
     hits,
     threads,
     standards,
-    measures: groups.flatMap(g => g.measures),
-    groups: groups.filter(g => g.thread || g.measures.length > 0),
+    measures: measuresOf(groups),
+    groups: ranged ? groups.filter(g => g.thread || g.measures.length > 0) : groups,
     qty,
-    labels: skip,
+    labels,
     ranged,
     mended,
     heading,
@@ -96,7 +97,7 @@ function takeCounts(
 ): void {
   if (cells.length > 1)
     for (const { first, last, column } of cells)
-      if (first === last && column === null && /^\d+$/.test(tokens[first]!.text)) taken[first] = 1;
+      if (first === last && column === null && isWhole(tokens[first]!)) taken[first] = 1;
   const first = cells[0]?.first ?? 0;
   const next = tokens[first + 1];
   if (
@@ -104,35 +105,45 @@ function takeCounts(
     next &&
     next.gap > 0 &&
     next.text !== '×' &&
-    /^\d+$/.test(tokens[first]!.text) &&
-    cells[0]!.last > first + 1
+    cells[0]!.last > first + 1 &&
+    isWhole(tokens[first]!)
   )
-    if (next.kind === 'number' || (next.kind === 'word' && !/^(mm|cm|m|in|inch)$/.test(next.text)))
-      taken[first] = 1;
+    if (next.kind === 'number' || (next.kind === 'word' && !lengthUnits.has(next.text))) taken[first] = 1;
 }
+
+/** A number without a point or a comma. */
+const isWhole = ({ kind, text }: Token) => kind === 'number' && !text.includes('.') && !text.includes(',');
+const lengthUnits = new Set(['mm', 'cm', 'm', 'in', 'inch']);
 
 /** Figures inside a phrase that says something else, such as a grade or a seal, are no sizes. */
 function takePhrases(tokens: readonly Token[], hits: readonly Hit[], taken: Uint8Array): void {
-  for (const { first, last, entries } of hits) {
-    if (!entries.every(e => e.meaning.kind === 'modifier' || e.meaning.kind === 'noun')) continue;
+  for (const { first, last, kinds } of hits) {
+    if ((kinds & ~(kindBits.modifier | kindBits.noun)) !== 0) continue;
     for (let at = first; at <= last; at++) if (tokens[at]!.kind === 'number') taken[at] = 1;
   }
 }
 
 /** In a line whose stated sizes are all inches, bare decimals are inches too: .035 wire, .250 OD, 1.50 LG. */
 function spreadInches(groups: readonly Group[]): void {
-  const all = groups.flatMap(g => g.measures);
-  const stated = all.filter(m => m.unitStated);
-  if (
-    stated.length === 0 ||
-    stated.some(m => m.unit === 'mm') ||
-    groups.some(g => g.thread?.kind === 'metric')
-  )
-    return;
+  let stated = false;
+  for (const { thread, measures } of groups) {
+    if (thread?.kind === 'metric') return;
+    for (const { unitStated, unit } of measures) {
+      if (unitStated && unit === 'mm') return;
+      stated ||= unitStated;
+    }
+  }
+  if (!stated) return;
   for (const group of groups)
     group.measures = group.measures.map(m =>
       m.unitStated || m.whole ? m : { ...inUnit(m, 'in'), unitStated: true },
     );
+}
+
+function measuresOf(groups: readonly Group[]): Measure[] {
+  const all: Measure[] = [];
+  for (const { measures } of groups) for (const measure of measures) all.push(measure);
+  return all;
 }
 
 /** A cell whose numbers are no sizes. */
@@ -143,48 +154,53 @@ const isForeign = (column: string | null) =>
   column === 'weight' ||
   column === 'qty';
 
-function headingOf(text: string, dictionary: Dictionary) {
+/** The headings last seen, for many lines stand under one. */
+const headings = new Map<string, Heading>();
+const mostHeadings = 64;
+
+function headingOf(text: string, dictionary: Dictionary): Heading {
+  const known = headings.get(text);
+  if (known) return known;
   const tokens = tokenise(text);
-  return { tokens, hits: dictionary.find(tokens) };
+  const heading = { tokens, hits: dictionary.find(tokens), columns: columnsOf(text, dictionary) };
+  if (headings.size >= mostHeadings) headings.clear();
+  headings.set(text, heading);
+  return heading;
 }
 
-function each<T extends { first: number; last: number }>(
+/** Reads from left to right what `readAt` finds in tokens not taken yet, and takes its tokens. */
+function readEach<T extends { first: number; last: number }>(
   tokens: readonly Token[],
   taken: Uint8Array,
-  readAt: (at: number) => T | null,
+  readAt: (tokens: readonly Token[], at: number) => T | null,
 ): T[] {
   const found: T[] = [];
-  for (let at = 0; at < tokens.length; ) {
-    const one = readAt(at);
-    if (one) {
-      found.push(one);
-      taken.fill(1, one.first, one.last + 1);
-    }
-    at = one ? one.last + 1 : at + 1;
+  for (let at = 0; at < tokens.length; at++) {
+    const one = taken[at] ? null : readAt(tokens, at);
+    if (!one) continue;
+    found.push(one);
+    taken.fill(1, one.first, one.last + 1);
+    at = one.last;
   }
   return found;
 }
 
-function readMeasures(
-  tokens: readonly Token[],
-  taken: Uint8Array,
-  labelOf: (word: string) => string | undefined,
-  context: LineContext,
-): Measure[] {
+function readMeasures(tokens: readonly Token[], taken: Uint8Array, context: LineContext): Measure[] {
   const measures: Measure[] = [];
   const sized = taken.includes(1);
-  for (let at = 0; at < tokens.length; ) {
-    const one =
-      tokens[at]!.kind === 'number' &&
-      !taken[at] &&
-      !(measures.length === 0 && !sized && isLetterX(tokens, at))
-        ? measureAt(tokens, at, taken, word => labelOf(word) !== undefined, context)
-        : null;
-    if (one) measures.push(one);
-    at = one ? one.last + 1 : at + 1;
+  for (let at = 0; at < tokens.length; at++) {
+    if (tokens[at]!.kind !== 'number' || taken[at]) continue;
+    if (measures.length === 0 && !sized && isLetterX(tokens, at)) continue;
+    const one = measureAt(tokens, at, taken, isLabel, context);
+    if (!one) continue;
+    measures.push(one);
+    at = one.last;
   }
   return measures;
 }
+
+/** Whether a word glued to a number names a dimension: L20, 3ID. */
+const isLabel = (word: string) => word === 'id' || word === 'od' || letters[word] !== undefined;
 
 /** An X glued to a figure behind a word, with no size in front of it, is a letter: steel X46. */
 const isLetterX = (tokens: readonly Token[], at: number) =>
@@ -193,38 +209,49 @@ const isLetterX = (tokens: readonly Token[], at: number) =>
   tokens[at]!.gap === 0 &&
   tokens[at - 2]?.kind === 'word';
 
+const noLabels: ReadonlySet<number> = new Set();
+
 /** Ties labels to the sizes they stand beside. Returns the tokens that are labels. */
 function attachLabels(
   tokens: readonly Token[],
-  measures: Measure[],
+  measures: readonly Measure[],
   cells: readonly Cell[],
-  labelled: ReadonlyMap<number, string>,
   hits: readonly Hit[],
-): Set<number> {
-  const skip = new Set<number>();
-  const byLast = new Map(measures.map(m => [m.last, m]));
-  const byFirst = new Map(measures.map(m => [m.first, m]));
-  const name = (measure: Measure, label: string, at: number) => {
-    measure.label = label;
-    measure.labelUpper = tokens[at]!.upper;
-    skip.add(at);
-  };
-  const hitAt = new Map(hits.map(h => [h.first, h]));
+): ReadonlySet<number> {
+  if (measures.length === 0) return noLabels;
+  const labels = new Set<number>();
+  let nextHit = 0;
+  let before = 0;
   for (let at = 0; at < tokens.length; at++) {
     const word = tokens[at]!;
-    let label = labelled.get(at);
-    const last = label !== undefined ? (hitAt.get(at)?.last ?? at) : at;
-    if (label === undefined && word.kind === 'word') label = letters[word.text];
+    while (nextHit < hits.length && hits[nextHit]!.last < at) nextHit++;
+    while (before < measures.length && measures[before]!.last < at - 1) before++;
+    if (word.kind === 'mark') continue;
+    const hit = hits[nextHit];
+    const named = hit && hit.first <= at && (hit.kinds & kindBits.label) !== 0 ? hit : null;
+    const label = named ? labelIn(named) : word.kind === 'word' ? letters[word.text] : undefined;
     if (label === undefined) continue;
+    const last = named?.first === at ? named.last : at;
     const single = word.text.length === 1 && last === at;
-    const before = previousOf(tokens, at, byLast);
-    const [after, sign] = nextOf(tokens, last, byFirst);
-    if (before && before.label === null && !sign && (!single || (word.gap === 0 && !after)))
-      name(before, label, at);
-    else if (after && after.label === null && (!single || sign || tokens[after.first]!.gap <= 1))
-      name(after, label, at);
+    const front = word.gap <= 1 ? measures[before] : undefined;
+    const behind = measureBehind(tokens, last, measures, before);
+    let labelled: Measure;
+    if (
+      front?.last === at - 1 &&
+      front.label === null &&
+      !behind?.sign &&
+      (!single || (word.gap === 0 && !behind?.measure))
+    )
+      labelled = front;
+    else if (
+      behind?.measure?.label === null &&
+      (!single || behind.sign || tokens[behind.measure.first]!.gap <= 1)
+    )
+      labelled = behind.measure;
     else continue;
-    for (let inside = at; inside <= last; inside++) skip.add(inside);
+    labelled.label = label;
+    labelled.labelUpper = word.upper;
+    for (let inside = at; inside <= last; inside++) labels.add(inside);
     at = last;
   }
   for (const cell of cells) {
@@ -232,7 +259,12 @@ function attachLabels(
     for (const m of measures)
       if (m.label === null && m.first >= cell.first && m.last <= cell.last) m.label = cell.column;
   }
-  return skip;
+  return labels;
+}
+
+function labelIn({ entries }: Hit): string | undefined {
+  for (const { meaning } of entries) if (meaning.kind === 'label') return meaning.label;
+  return undefined;
 }
 
 const columnLabels = new Set([
@@ -248,21 +280,13 @@ const columnLabels = new Set([
   'height',
 ]);
 
-/** The size that stands directly before a label: `3mm ID`, `1.50 LG`. */
-function previousOf(
-  tokens: readonly Token[],
-  at: number,
-  byLast: ReadonlyMap<number, Measure>,
-): Measure | undefined {
-  return tokens[at]!.gap <= 1 ? byLast.get(at - 1) : undefined;
-}
-
 /** The size that stands directly behind a label: `ID 5`, `L=20`, `Dia. 3`; and whether a sign ties them. */
-function nextOf(
+function measureBehind(
   tokens: readonly Token[],
   last: number,
-  byFirst: ReadonlyMap<number, Measure>,
-): [Measure | undefined, boolean] {
+  measures: readonly Measure[],
+  from: number,
+): { measure: Measure | undefined; sign: boolean } | null {
   let at = last + 1;
   let sign = false;
   for (; at < tokens.length && at < last + 4; at++) {
@@ -270,5 +294,8 @@ function nextOf(
     if (text === '=' || text === ':') sign = true;
     else if (text !== '.' && text !== 'ø' && text !== '-') break;
   }
-  return [byFirst.get(at), sign];
+  let index = from;
+  while (index < measures.length && measures[index]!.first < at) index++;
+  const measure = measures[index]?.first === at ? measures[index] : undefined;
+  return measure || sign ? { measure, sign } : null;
 }

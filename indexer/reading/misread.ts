@@ -25,39 +25,77 @@ export function mendWords(
   dictionary: Dictionary,
   text: string,
 ): { tokens: Token[]; mended: boolean } {
-  let mended = false;
   const out: Token[] = [];
+  let kept = 0;
   for (let at = 0; at < tokens.length; ) {
-    const first = tokens[at]!;
-    let end = at + 1;
-    if (first.kind === 'mark') {
-      out.push(first);
-      at = end;
-      continue;
+    const end = runEnd(tokens, at);
+    const word = mayBeWord(tokens, at, end, text) ? mendedWord(tokens, at, end, dictionary) : null;
+    if (word !== null) {
+      while (kept < at) out.push(tokens[kept++]!);
+      out.push({ ...tokens[at]!, kind: 'word', text: word, end: tokens[end - 1]!.end });
+      kept = end;
     }
-    while (end < tokens.length && end < at + 6 && tokens[end]!.gap === 0 && tokens[end]!.kind !== 'mark')
-      end++;
-    const run = tokens
-      .slice(at, end)
-      .map(t => t.text)
-      .join('');
-    const start = first.start;
-    const stop = tokens[end - 1]!.end;
-    const word = mayBeWord(run, text.slice(start, stop), end - at)
-      ? spellings(run).find(s => s !== run && dictionary.knows(s))
-      : undefined;
-    if (word !== undefined && !(end === at + 1 && dictionary.knows(run))) {
-      out.push({ ...first, kind: 'word', text: word, end: stop });
-      mended = true;
-    } else out.push(...tokens.slice(at, end));
     at = end;
   }
-  return { tokens: mended ? out : tokens, mended };
+  if (kept === 0) return { tokens, mended: false };
+  while (kept < tokens.length) out.push(tokens[kept++]!);
+  return { tokens: out, mended: true };
 }
 
+/** The most pieces that a scanner makes of one word. */
+const mostPieces = 6;
+
+/** Where words and figures end that are glued to one another. */
+function runEnd(tokens: readonly Token[], at: number): number {
+  let end = at + 1;
+  if (tokens[at]!.kind === 'mark') return end;
+  while (
+    end < tokens.length &&
+    end < at + mostPieces &&
+    tokens[end]!.gap === 0 &&
+    tokens[end]!.kind !== 'mark'
+  )
+    end++;
+  return end;
+}
+
+/** The known word that a run of pieces stands for; null where there is none, or the word as printed is known. */
+function mendedWord(
+  tokens: readonly Token[],
+  first: number,
+  end: number,
+  dictionary: Dictionary,
+): string | null {
+  let run = '';
+  for (let at = first; at < end; at++) run += tokens[at]!.text;
+  const word = spellings(run).find(s => s !== run && dictionary.knows(s));
+  return word === undefined || (end === first + 1 && dictionary.knows(run)) ? null : word;
+}
+
+const capitalsAndL = /^[A-Zl]{5,}$/;
+const lettersOnly = /^[a-z]+$/;
+const figuresOnly = /^[01568]+$/;
+
 /** Mostly letters, at least four, with one or two figures among them; or capitals with a small l. */
-function mayBeWord(run: string, printed: string, pieces: number): boolean {
-  const letters = run.replace(/[^a-z]/g, '').length;
-  if (pieces === 1) return /^[A-Zl]{5,}$/.test(printed) && printed.includes('l');
-  return letters >= 4 && run.length - letters <= 2 && /^[a-z015688]+$/.test(run);
+function mayBeWord(tokens: readonly Token[], first: number, end: number, text: string): boolean {
+  const token = tokens[first]!;
+  if (token.kind === 'mark') return false;
+  if (end === first + 1) {
+    if (token.kind !== 'word' || token.text.length < 5 || !token.text.includes('l')) return false;
+    const printed = text.slice(token.start, token.end);
+    return printed.includes('l') && capitalsAndL.test(printed);
+  }
+  let letters = 0;
+  let figures = 0;
+  for (let at = first; at < end; at++) {
+    const { kind, text: piece } = tokens[at]!;
+    if (kind === 'word') letters += piece.length;
+    else figures += piece.length;
+  }
+  if (letters < 4 || figures > 2) return false;
+  for (let at = first; at < end; at++) {
+    const { kind, text: piece } = tokens[at]!;
+    if (!(kind === 'word' ? lettersOnly : figuresOnly).test(piece)) return false;
+  }
+  return true;
 }

@@ -84,7 +84,7 @@ const plurals: Readonly<Record<string, RegExp>> = {
 
 /** The line's last name is a plural: 4 M3x8 screws. */
 function pluralFollows(tokens: readonly Token[], cell: Cell, hits: readonly Hit[]): boolean {
-  const name = hits.filter(h => h.last <= cell.last && h.entries.some(e => e.meaning.kind === 'noun')).at(-1);
+  const name = hits.findLast(h => h.last <= cell.last && h.nouns.length > 0);
   if (!name) return false;
   const word = tokens[name.last]!.text;
   const { lang } = name.entries[0]!;

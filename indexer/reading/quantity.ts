@@ -1,6 +1,6 @@
 import type { Cell } from './cells.ts';
 import { count, holdsName, only, type Quantity } from './count.ts';
-import type { Hit } from './dictionary.ts';
+import { type Hit, kindBits } from './dictionary.ts';
 import { byLastNumber } from './quantity-column.ts';
 import type { Token } from './tokens.ts';
 
@@ -30,26 +30,31 @@ export function findQuantity(
 }
 
 function byColumn(tokens: readonly Token[], cells: readonly Cell[]): Quantity | null {
-  const cell = cells.find(c => c.column === 'qty');
+  const cell = cells.length > 1 ? cells.find(c => c.column === 'qty') : undefined;
   if (!cell || cell.last < cell.first) return null;
   return only(count(tokens[cell.first]), cell.first);
 }
 
+/** Marks between a counting word and its number, and marks that join sizes. */
+const behindWord = new Set([':', '=', '.', '(']);
+const inSizes = new Set(['×', '-', '/', 'ø', '=']);
+
 /** `Qty: 4`, `4 Stück`, `4個`. A pack's size is no quantity. */
 function byWord(tokens: readonly Token[], hits: readonly Hit[]): Quantity | null {
   for (const hit of hits) {
-    if (!hit.entries.some(e => e.meaning.kind === 'count')) continue;
-    const named = hit.entries.some(e => e.meaning.kind === 'column');
+    if ((hit.kinds & kindBits.count) === 0) continue;
+    const named = (hit.kinds & kindBits.column) !== 0;
     let after = hit.last + 1;
-    while (/^[:=.(]$/.test(tokens[after]?.text ?? '')) after++;
+    while (behindWord.has(tokens[after]?.text ?? '')) after++;
     if (named && count(tokens[after]) !== null) return only(count(tokens[after]), hit.first, after);
     const at = hit.first - 1;
-    const inSize = /^[×\-/ø=]$/.test(tokens[at - 1]?.text ?? '');
+    const inSize = inSizes.has(tokens[at - 1]?.text ?? '');
     if (count(tokens[at]) !== null && !inSize && tokens[hit.first]!.gap <= 1 && !isPack(tokens, hits, at))
       return only(count(tokens[at]), at, hit.last);
   }
   for (let at = 1; at < tokens.length; at++) {
-    if (!counters.has(tokens[at]!.text) || tokens[at]!.gap > 0) continue;
+    const { kind, text, gap } = tokens[at]!;
+    if (gap > 0 || kind !== 'word' || text.length > 1 || !counters.has(text)) continue;
     if (count(tokens[at - 1]) !== null) return only(count(tokens[at - 1]), at - 1, at);
   }
   return null;
@@ -160,18 +165,26 @@ function byBracket(tokens: readonly Token[], cells: readonly Cell[]): Quantity |
   return null;
 }
 
+/** A number alone in its cell. */
+interface Alone {
+  value: number;
+  index: number;
+  at: number;
+}
+
 /** The small number alone in a cell behind the description; or, of two in front of it, the second. */
 function byCell(tokens: readonly Token[], cells: readonly Cell[], hits: readonly Hit[]): Quantity | null {
   if (cells.length < 2 || cells.some(c => c.column !== null && c.column !== 'sheet')) return null;
   const named = cells.findIndex(c => holdsName(c, hits));
   const described = named >= 0 ? named : cells.findIndex(c => c.last > c.first);
-  const alone = cells.flatMap((cell, index) => {
-    const value = cell.first === cell.last ? count(tokens[cell.first]) : null;
-    return value === null ? [] : [{ value, index, at: cell.first }];
-  });
-  const after = alone.filter(a => a.index > described && a.value < 1000);
-  if (after.length > 0) return only(after[0]!.value, after[0]!.at);
-  const before = alone.filter(a => a.index < described);
+  const before: Alone[] = [];
+  for (let index = 0; index < cells.length; index++) {
+    const { first, last } = cells[index]!;
+    const value = first === last ? count(tokens[first]) : null;
+    if (value === null) continue;
+    if (index > described && value < 1000) return only(value, first);
+    if (index < described) before.push({ value, index, at: first });
+  }
   const beside = before.length === 2 ? before[1]! : before[0]?.index === 0 ? undefined : before[0];
   if (beside && beside.value < 1000) return only(beside.value, beside.at);
   // "M3x15mm      2 Tapered screw head": a column run into the next

@@ -8,6 +8,7 @@ import type { Token } from './tokens.ts';
  * @returns whether there was one
  */
 export function dropRanges(tokens: readonly Token[], groups: readonly Group[]): boolean {
+  if (!mayHoldRange(tokens, groups)) return false;
   const measures = groups.flatMap(g => g.measures).sort((a, b) => a.first - b.first);
   const joinedEnds = new Set(groups.filter(g => g.joined).map(g => g.last));
   const dropped = new Set<Measure>();
@@ -17,7 +18,7 @@ export function dropRanges(tokens: readonly Token[], groups: readonly Group[]): 
     const sign = tokens[low.last + 1];
     const stated = high.unitStated || low.unitStated;
     const even = sign?.gap === tokens[high.first]!.gap;
-    const open = sign?.text === '~' || (/^(to|bis|a|tot)$/.test(sign?.text ?? '') && stated);
+    const open = sign?.text === '~' || (rangeWords.has(sign?.text ?? '') && stated);
     const dashed =
       sign?.text === '-' &&
       even &&
@@ -31,3 +32,12 @@ export function dropRanges(tokens: readonly Token[], groups: readonly Group[]): 
   for (const group of groups) group.measures = group.measures.filter(m => !dropped.has(m));
   return dropped.size > 0;
 }
+
+/** A quick look that spares most lines the rest: a sign or word of ranges between two sizes. */
+function mayHoldRange(tokens: readonly Token[], groups: readonly Group[]): boolean {
+  let sizes = 0;
+  for (const { measures } of groups) sizes += measures.length;
+  return sizes > 1 && tokens.some(({ text }) => text === '-' || text === '~' || rangeWords.has(text));
+}
+
+const rangeWords = new Set(['to', 'bis', 'a', 'tot']);

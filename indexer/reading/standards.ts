@@ -28,6 +28,7 @@ const bodies = new Set([
 
 /** Reads a standard that begins at a token: body, more bodies (DIN EN ISO), number, and the part an ISO number carries. */
 export function standardAt(tokens: readonly Token[], at: number): StandardName | null {
+  if (tokens[at]!.kind !== 'word' || !bodies.has(tokens[at]!.text)) return null;
   let end = at;
   let body = '';
   while (bodies.has(tokens[end]?.text ?? '') && tokens[end]!.gap <= 1 + 9 * Number(end === at)) {

@@ -31,18 +31,20 @@ export function threadAt(tokens: readonly Token[], at: number): Thread | null {
   const made = metricAt(tokens, at) ?? fractionAt(tokens, at) ?? numberAt(tokens, at) ?? baAt(tokens, at);
   if (!made) return null;
   const last = tail(tokens, made.last, made.kind);
-  return { ...made, first: at, last, start: tokens[at]!.start, end: tokens[made.last]!.end };
+  const { name, kind, major } = made;
+  return { name, kind, major, first: at, last, start: tokens[at]!.start, end: tokens[made.last]!.end };
 }
 
 /** A quick look that spares most tokens the rest. */
 function mayBegin(tokens: readonly Token[], at: number): boolean {
   const { kind, text } = tokens[at]!;
-  if (kind !== 'number') return beginnings.has(text);
+  if (kind === 'mark') return text === '#';
+  if (kind === 'word') return text.length <= 2 && beginnings.has(text);
   const next = tokens[at + 1]?.text;
   return next === '/' || next === '-' || next === 'ba';
 }
 
-const beginnings = new Set(['m', '#', 'no', 'nr', 'ba']);
+const beginnings = new Set(['m', 'no', 'nr', 'ba']);
 
 type Found = Pick<Thread, 'name' | 'kind' | 'major' | 'last'>;
 

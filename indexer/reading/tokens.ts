@@ -21,49 +21,59 @@ const isCjk = (c: number) => c >= 0x3005 && c !== 0x3008 && c < 0xfb00;
 /** Punctuation and arrows beyond ASCII. ø stands alone as the sign for a diameter. */
 const isMark = (c: number) => c === 0xf8 || (c >= 0x2000 && c < 0x2e80);
 const isBlank = (c: number) => c === 32 || c === 95 || c === 0xa0;
+const [lineFeed, carriageReturn, tab, star, comma, point, letterX] = [10, 13, 9, 42, 44, 46, 120];
 
 /** How far a number reaches that begins at `at`: 12, 1.5, 2,5, .035 */
 function numberEnd(text: string, at: number): number {
   let end = at;
   while (isDigit(text.charCodeAt(end))) end++;
-  const separator = text[end];
-  if ((separator === '.' || separator === ',') && isDigit(text.charCodeAt(end + 1))) {
+  const separator = text.charCodeAt(end);
+  if ((separator === point || separator === comma) && isDigit(text.charCodeAt(end + 1))) {
     let after = end + 1;
     while (isDigit(text.charCodeAt(after))) after++;
     // 3,4,5 and 1.2.3 are lists, and a point that stood before takes no second one.
-    const chained = text[after] === separator && isDigit(text.charCodeAt(after + 1));
-    if (!chained && text[at - 1] !== separator) end = after;
+    const chained = text.charCodeAt(after) === separator && isDigit(text.charCodeAt(after + 1));
+    if (!chained && text.charCodeAt(at - 1) !== separator) end = after;
   }
   return end;
 }
 
 /** Cuts a line once. Offsets are into the text as given. Never fails; linear in its length. */
 export function tokenise(text: string): Token[] {
-  const folded = fold(text);
-  const line = folded.text;
+  const { text: line, from, to } = fold(text);
   const tokens: Token[] = [];
   let gap = 1;
-  const push = (kind: Token['kind'], at: number, end: number, as = line.slice(at, end)) => {
-    const start = folded.from[at]!;
-    tokens.push({ kind, text: as, start, end: folded.to[end - 1]!, gap, upper: text[start] !== line[at] });
-    gap = 0;
-  };
   for (let at = 0; at < line.length; ) {
     const c = line.charCodeAt(at);
+    if (isBlank(c) || c === carriageReturn || c === lineFeed) {
+      gap += c === lineFeed ? 9 : 1;
+      at++;
+      continue;
+    }
+    let kind: Token['kind'] = 'mark';
     let end = at + 1;
-    if (isDigit(c) || (c === 46 && isDigit(line.charCodeAt(end)) && startsNumber(line, at))) {
-      end = c === 46 ? numberEnd(line, end) : numberEnd(line, at);
-      push('number', at, end);
+    if (isDigit(c)) {
+      kind = 'number';
+      end = numberEnd(line, at);
+    } else if (c === point && isDigit(line.charCodeAt(end)) && startsNumber(line, at)) {
+      kind = 'number';
+      end = numberEnd(line, end);
     } else if (isLetter(c)) {
       while (isLetter(line.charCodeAt(end))) end++;
       end = splitTimes(line, at, end);
-      if (end === at + 1 && c === 120) push('mark', at, end, '×');
-      else push('word', at, end);
-    } else if (isCjk(c)) push('word', at, end);
-    else if (c === 10) gap += 9;
-    else if (isBlank(c) || c === 13) gap++;
-    else if (c === 9) push('mark', at, end, '|');
-    else push('mark', at, end, c === 42 ? '×' : line[at]);
+      if (c !== letterX || end > at + 1) kind = 'word';
+    } else if (isCjk(c)) kind = 'word';
+    const sign = kind !== 'mark' ? '' : c === tab ? '|' : c === star || c === letterX ? '×' : line[at]!;
+    const start = from[at]!;
+    tokens.push({
+      kind,
+      text: sign || line.slice(at, end),
+      start,
+      end: to[end - 1]!,
+      gap,
+      upper: text.charCodeAt(start) !== c,
+    });
+    gap = 0;
     at = end;
   }
   return tokens;
@@ -77,6 +87,6 @@ function startsNumber(line: string, at: number): boolean {
 
 /** `3xM4` is 3, times, M4: an x between a digit and the letter before the next digit is a sign. */
 function splitTimes(line: string, at: number, end: number): number {
-  if (line[at] !== 'x' || end - at > 3 || !isDigit(line.charCodeAt(at - 1))) return end;
+  if (line.charCodeAt(at) !== letterX || end - at > 3 || !isDigit(line.charCodeAt(at - 1))) return end;
   return isDigit(line.charCodeAt(end)) ? at + 1 : end;
 }
