@@ -132,7 +132,7 @@ const refines = (noun: CategoryName, designated: CategoryName) =>
 /** The part that the heading is about, where it names one. */
 function headingHead(line: Line, context: LineContext): Head | null {
   if (line.heading.hits.length === 0) return null;
-  const whole = [{ first: 0, last: line.heading.tokens.length - 1, column: null }];
+  const whole = [{ first: 0, last: line.heading.tokens.length - 1, column: null, labels: [] }];
   const hits = line.heading.hits.filter(h => !h.entries.some(e => e.meaning.kind === 'column'));
   return findHead(
     { tokens: line.heading.tokens, cells: whole, hits, labels: new Set(), groups: [] },

@@ -68,6 +68,12 @@ const marks = /\p{M}/gu;
 const kana = /[\u3040-\u30ff\uff66-\uff9f]/;
 const voiced = /[\uff9e\uff9f\u3099\u309a]/;
 
+/** Cyrillic letters that look like Latin ones, as keyboards and scanners put them: M3х8. */
+for (const [i, letter] of [...'авекмнорстух'].entries()) {
+  signs[letter] = 'abekmhopctyx'[i]!;
+  signs[letter.toUpperCase()] = 'abekmhopctyx'[i]!;
+}
+
 /** One character, with the marks that belong to it, as folded text. */
 function foldCluster(cluster: string, afterDigit: boolean): string {
   const known = signs[cluster];

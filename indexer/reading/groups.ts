@@ -1,4 +1,4 @@
-import type { Measure } from './measures.ts';
+import { inUnit, type Measure } from './measures.ts';
 import type { Thread } from './threads.ts';
 import type { Token } from './tokens.ts';
 
@@ -112,7 +112,7 @@ const partOf = (thread: Thread | null, measure: Measure | null): Part => {
 };
 
 /** A unit printed once holds for the group: 5x11x4 mm, 1/8 x 1/2 in. */
-export function spreadUnit(group: Group, inUnit: (measure: Measure, unit: 'mm' | 'in') => Measure): void {
+export function spreadUnit(group: Group): void {
   let unit: 'mm' | 'in' | null = null;
   let stated = 0;
   for (const measure of group.measures) {
@@ -124,4 +124,21 @@ export function spreadUnit(group: Group, inUnit: (measure: Measure, unit: 'mm' |
   if (unit === null || stated === group.measures.length) return;
   const spread = unit;
   group.measures = group.measures.map(m => (m.unitStated ? m : { ...inUnit(m, spread), unitStated: true }));
+}
+
+/** In a line whose stated sizes are all inches, bare decimals are inches too: .035 wire, .250 OD, 1.50 LG. */
+export function spreadInches(groups: readonly Group[]): void {
+  let stated = false;
+  for (const { thread, measures } of groups) {
+    if (thread?.kind === 'metric') return;
+    for (const { unitStated, unit } of measures) {
+      if (unitStated && unit === 'mm') return;
+      stated ||= unitStated;
+    }
+  }
+  if (!stated) return;
+  for (const group of groups)
+    group.measures = group.measures.map(m =>
+      m.unitStated || m.whole ? m : { ...inUnit(m, 'in'), unitStated: true },
+    );
 }

@@ -45,15 +45,16 @@ export const labels: Record<string, Partial<Record<Language, string>>> = {
     it: 'lunghezza, lungo, lungh',
     es: 'longitud, largo, long',
     nl: 'lengte, lang',
-    ja: '長さ, 全長, 自由長',
+    ja: '長さ, 全長',
   },
   free: {
-    en: 'free length',
-    de: 'ungespannte länge',
-    fr: 'longueur libre',
-    it: 'lunghezza libera',
-    es: 'longitud libre',
-    nl: 'vrije lengte',
+    en: 'free length, free lg, free len, free l, free height, l0, uncompressed length, relaxed length',
+    de: 'ungespannte länge, freie länge, ungespannt',
+    fr: 'longueur libre, long libre',
+    it: 'lunghezza libera, lungh libera',
+    es: 'longitud libre, largo libre',
+    nl: 'vrije lengte, ongespannen lengte',
+    ja: '自由長, 自由高さ',
   },
   thickness: {
     en: 'thickness, thick, thk, thck',
@@ -83,7 +84,7 @@ export const labels: Record<string, Partial<Record<Language, string>>> = {
     ja: '高さ',
   },
   wire: {
-    en: 'wire, wire dia, wire diameter, wd',
+    en: 'wire, wire dia, wire diameter, dia wire, diameter wire, wire size, wire thickness, wd',
     de: 'draht, drahtdurchmesser, drahtstärke, draht-ø',
     fr: 'fil, diametre du fil, ø fil',
     it: 'filo, ø filo',
@@ -132,14 +133,24 @@ export const labels: Record<string, Partial<Record<Language, string>>> = {
 };
 
 /** Single letters that name a dimension in a table or drawing; D against d is the outside against the bore. */
-export const letters: Record<string, string> = {
-  d: 'd',
-  b: 'width',
-  w: 'width',
-  l: 'length',
-  t: 'thickness',
-  h: 'height',
-  s: 'thickness',
-  z: 'teeth',
-  p: 'pitch',
-};
+export const letters: ReadonlyMap<string, string> = new Map([
+  ['d', 'd'],
+  ['b', 'width'],
+  ['w', 'width'],
+  ['l', 'length'],
+  ['t', 'thickness'],
+  ['h', 'height'],
+  ['s', 'thickness'],
+  ['z', 'teeth'],
+  ['p', 'pitch'],
+]);
+
+/** Letters that name a dimension only where a sign ties them to it: De=8, m=1. */
+export const tiedLetters: ReadonlyMap<string, string> = new Map([
+  ['de', 'od'],
+  ['da', 'od'],
+  ['di', 'id'],
+  ['lo', 'free'],
+  ['lf', 'free'],
+  ['m', 'module'],
+]);

@@ -23,28 +23,30 @@ export interface Measure extends StatedLength {
 }
 
 /** Units of length behind a number, as factors to millimetres or inches. */
-const units: Record<string, [unit: LengthUnit, factor: number]> = {
-  mm: ['mm', 1],
-  mms: ['mm', 1],
-  millimeter: ['mm', 1],
-  millimetre: ['mm', 1],
-  cm: ['mm', 10],
-  um: ['mm', 0.001],
-  in: ['in', 1],
-  ins: ['in', 1],
-  inch: ['in', 1],
-  inches: ['in', 1],
-  '"': ['in', 1],
-  zoll: ['in', 1],
-  pouce: ['in', 1],
-  pouces: ['in', 1],
-  pollici: ['in', 1],
-  pulgada: ['in', 1],
-  pulgadas: ['in', 1],
-  duim: ['in', 1],
-  thou: ['in', 0.001],
-  mil: ['in', 0.001],
-};
+const units = new Map<string, readonly [unit: LengthUnit, factor: number]>(
+  Object.entries({
+    mm: ['mm', 1],
+    mms: ['mm', 1],
+    millimeter: ['mm', 1],
+    millimetre: ['mm', 1],
+    cm: ['mm', 10],
+    um: ['mm', 0.001],
+    in: ['in', 1],
+    ins: ['in', 1],
+    inch: ['in', 1],
+    inches: ['in', 1],
+    '"': ['in', 1],
+    zoll: ['in', 1],
+    pouce: ['in', 1],
+    pouces: ['in', 1],
+    pollici: ['in', 1],
+    pulgada: ['in', 1],
+    pulgadas: ['in', 1],
+    duim: ['in', 1],
+    thou: ['in', 0.001],
+    mil: ['in', 0.001],
+  } as const),
+);
 
 /** Units that say a number is no length. */
 const otherUnits = new Set(
@@ -67,20 +69,20 @@ export interface Assumed {
  * Reads the number at a token: a whole or decimal number, a fraction, a mixed number; with its unit. Null where it is a
  * piece of a code (608ZZ, 70-0309) or another quantity (12 V, 100 deg, $3.50).
  *
- * @param isLabel whether a word, glued to a number, names a dimension: `L20`, `3ID`
+ * @param isLabel whether the word at a token names a dimension, though it is glued to a number: `L20`, `3ID`, `線径0.5`
  */
 export function measureAt(
   tokens: readonly Token[],
   at: number,
   taken: Uint8Array,
-  isLabel: (word: string) => boolean,
+  isLabel: (at: number) => boolean,
   assumed: Assumed,
 ): Measure | null {
   const token = tokens[at]!;
   const before = at > 0 && token.gap === 0 ? tokens[at - 1]! : null;
   if (before) {
     if (before.kind === 'number') return null;
-    if (before.kind === 'word' && !isLabel(before.text) && before.text !== 'ø') return null;
+    if (before.kind === 'word' && !isLabel(at - 1) && before.text !== 'ø') return null;
     if (before.kind === 'mark' && !mayStandBefore.test(before.text)) return null;
   }
   if (/[$€£]/.test(tokens[at - 1]?.text ?? '') || isOrdinal(tokens, at)) return null;
@@ -104,11 +106,13 @@ export function measureAt(
       fraction = true;
     }
   }
+  // 5/8-inch
+  if (tokens[last + 1]?.text === '-' && hangsUnit(tokens, last + 2)) last++;
   const next = tokens[last + 1];
   let unit: LengthUnit | null = null;
   let factor = 1;
   if (next && next.gap <= 1) {
-    const own = units[next.text];
+    const own = units.get(next.text);
     if (own && !(next.text === 'in' && next.gap > 0 && tokens[last + 2]?.kind === 'word')) {
       [unit, factor] = own;
       last++;
@@ -119,6 +123,7 @@ export function measureAt(
     } else if (
       otherUnits.has(next.text) &&
       !isClass(tokens, last + 1) &&
+      !isGrade(tokens, last + 1) &&
       (next.gap === 0 || next.text.length > 1 || next.text === '°')
     )
       return null;
@@ -126,7 +131,7 @@ export function measureAt(
       next.gap === 0 &&
       next.kind === 'word' &&
       next.text !== 'ø' &&
-      !isLabel(next.text) &&
+      !isLabel(last + 1) &&
       !isClass(tokens, last + 1)
     )
       return null;
@@ -165,6 +170,15 @@ function isClass(tokens: readonly Token[], at: number): boolean {
     /^([4-9]|1[01])$/.test(grade.text)
   );
 }
+
+/** A unit hung on by a dash. */
+const hangsUnit = (tokens: readonly Token[], at: number) =>
+  tokens[at]?.gap === 0 && tokens[at]!.kind === 'word' && units.has(tokens[at]!.text);
+
+/** A bolt's grade, not grams: `1/4 gr. 8`. */
+const isGrade = (tokens: readonly Token[], at: number) =>
+  tokens[at]!.text === 'gr' &&
+  (tokens[at + 1]?.kind === 'number' || (tokens[at + 1]?.text === '.' && tokens[at + 2]?.kind === 'number'));
 
 /** No. 8 is a number of something. */
 const isOrdinal = (tokens: readonly Token[], at: number) =>

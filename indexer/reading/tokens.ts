@@ -61,7 +61,7 @@ export function tokenise(text: string): Token[] {
     } else if (isLetter(c)) {
       while (isLetter(line.charCodeAt(end))) end++;
       end = splitTimes(line, at, end);
-      if (c !== letterX || end > at + 1) kind = 'word';
+      if (c !== letterX || end > at + 1 || namesForm(line, end)) kind = 'word';
     } else if (isCjk(c)) kind = 'word';
     const sign = kind !== 'mark' ? '' : c === tab ? '|' : c === star || c === letterX ? '×' : line[at]!;
     const start = from[at]!;
@@ -79,14 +79,22 @@ export function tokenise(text: string): Token[] {
   return tokens;
 }
 
-/** A leading point begins a number unless it ends a word or stands in a chain: .035, but not No.8 and 1.2.3 */
+/** A leading point begins a number unless it ends a word or stands in a chain: .035 and 5x.25, but not No.8 and 1.2.3 */
 function startsNumber(line: string, at: number): boolean {
   const before = line.charCodeAt(at - 1);
-  return Number.isNaN(before) || !(isDigit(before) || isLetter(before) || before === 46);
+  if (before === letterX && !isLetter(line.charCodeAt(at - 2))) return true;
+  return Number.isNaN(before) || !(isDigit(before) || isLetter(before) || before === point);
 }
 
-/** `3xM4` is 3, times, M4: an x between a digit and the letter before the next digit is a sign. */
+/**
+ * `3xM4` is 3, times, M4: an x between a digit and the letter before the next digit is a sign; so is one in front of what
+ * a scanner made of figures: `3xl0`, `M4xIO`.
+ */
 function splitTimes(line: string, at: number, end: number): number {
   if (line.charCodeAt(at) !== letterX || end - at > 3 || !isDigit(line.charCodeAt(at - 1))) return end;
-  return isDigit(line.charCodeAt(end)) ? at + 1 : end;
+  return isDigit(line.charCodeAt(end)) || /^[oilszb]+$/.test(line.slice(at + 1, end)) ? at + 1 : end;
 }
+
+/** An X with a dash and a word behind it is a letter: X-ring. */
+const namesForm = (line: string, at: number) =>
+  line.charCodeAt(at) === 45 && isLetter(line.charCodeAt(at + 1));

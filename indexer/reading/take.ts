@@ -1,0 +1,80 @@
+import type { Cell } from './cells.ts';
+import type { Quantity } from './count.ts';
+import { type Hit, kindBits } from './dictionary.ts';
+import type { StandardName } from './standards.ts';
+import type { Token } from './tokens.ts';
+
+/** Marks the figures that are no sizes, whatever they look like: quantities, references, part numbers, prices, grades. */
+export function takeFigures(
+  tokens: readonly Token[],
+  cells: readonly Cell[],
+  hits: readonly Hit[],
+  qty: Quantity | null,
+  taken: Uint8Array,
+): void {
+  if (qty) taken.fill(1, qty.first, qty.last + 1);
+  for (const cell of cells)
+    if (cell.column !== null && foreign.has(cell.column)) taken.fill(1, cell.first, cell.last + 1);
+  takeCounts(tokens, cells, taken);
+  if (qty) takeReference(tokens, cells, taken);
+  takePartNumber(tokens, taken);
+  takePhrases(tokens, hits, taken);
+}
+
+/** Columns whose numbers are no sizes. */
+const foreign = new Set(['ref', 'partNumber', 'price', 'weight', 'qty']);
+
+/** A number alone in a cell that no heading explains counts something. */
+function takeCounts(tokens: readonly Token[], cells: readonly Cell[], taken: Uint8Array): void {
+  if (cells.length < 2) return;
+  for (const { first, last, column, labels } of cells)
+    if (first === last && column === null && labels.length === 0 && isWhole(tokens[first]!)) taken[first] = 1;
+}
+
+/** The reference in front of a counted line. */
+function takeReference(tokens: readonly Token[], cells: readonly Cell[], taken: Uint8Array): void {
+  const first = cells[0]?.first ?? 0;
+  const next = tokens[first + 1];
+  if (!next || next.gap === 0 || next.text === '×') return;
+  if (cells[0]!.last <= first + 1 || !isWhole(tokens[first]!)) return;
+  if (next.kind === 'number' || (next.kind === 'word' && !lengthUnits.has(next.text))) taken[first] = 1;
+}
+
+/** A number without a point or a comma. */
+const isWhole = ({ kind, text }: Token) => kind === 'number' && !text.includes('.') && !text.includes(',');
+const lengthUnits = new Set(['mm', 'cm', 'm', 'in', 'inch']);
+
+/** A maker's number behind the reference: 27 38-1190 E-RING. Two figures by a dash, four long behind it, are no sizes. */
+function takePartNumber(tokens: readonly Token[], taken: Uint8Array): void {
+  for (let at = 0; at + 2 < tokens.length && at < 4; at++) {
+    const [front, dash, back, next] = [tokens[at]!, tokens[at + 1]!, tokens[at + 2]!, tokens[at + 3]];
+    if (dash.text !== '-' || dash.gap > 0 || back.gap > 0 || back.text.length < 4) continue;
+    if (!isWhole(front) || !isWhole(back)) continue;
+    if (next && (next.gap === 0 || next.text === '×')) continue;
+    taken.fill(1, at, at + 3);
+  }
+}
+
+/** Figures inside a phrase that says something else, such as a grade or a seal, are no sizes. */
+function takePhrases(tokens: readonly Token[], hits: readonly Hit[], taken: Uint8Array): void {
+  for (const { first, last, kinds } of hits) {
+    if ((kinds & ~(kindBits.modifier | kindBits.noun | kindBits.label)) !== 0) continue;
+    for (let at = first; at <= last; at++) if (tokens[at]!.kind === 'number') taken[at] = 1;
+  }
+}
+
+const noForms: ReadonlySet<number> = new Set();
+
+/** Letters behind a standard that name its form: DIN 125 B 4,3, ISO 2341 - B - 6 x 30. */
+export function formLetters(
+  tokens: readonly Token[],
+  standards: readonly StandardName[],
+): ReadonlySet<number> {
+  if (standards.length === 0) return noForms;
+  const forms = new Set<number>();
+  for (const { last } of standards) {
+    const at = tokens[last + 1]?.text === '-' ? last + 2 : last + 1;
+    if (/^[a-h]$/.test(tokens[at]?.text ?? '') && tokens[at + 1]?.text !== '=') forms.add(at);
+  }
+  return forms;
+}
