@@ -1,5 +1,6 @@
 import type { CategoryDefinition, Designation } from './categories/definition.ts';
 import { standardsOf, stemsOf } from './categories/index.ts';
+import { known } from './reading/dictionary.ts';
 import { findHead, type Head } from './reading/head.ts';
 import type { Line } from './reading/line.ts';
 import { isNotAPart } from './reading/not-a-part.ts';
@@ -15,6 +16,8 @@ export interface Choice {
   category: ReadAs;
   head: Head | null;
   designation: FoundDesignation | null;
+  /** Every designation in the line. */
+  designations: readonly FoundDesignation[];
   features: string[];
   notes: string[];
   others: CategoryName[];
@@ -23,10 +26,12 @@ export interface Choice {
 }
 
 /** Every designation that begins at a piece one of the categories knows. */
-export function designationsIn(line: Line): FoundDesignation[] {
+function designationsIn(line: Line): FoundDesignation[] {
   const found: FoundDesignation[] = [];
   for (let at = 0; at < line.tokens.length; at++) {
-    for (const definition of stemsOf.get(line.tokens[at]!.text) ?? []) {
+    const definitions = stemsOf.get(line.tokens[at]!.text);
+    if (definitions === undefined) continue;
+    for (const definition of definitions) {
       const designation = definition.designationAt!(line, at);
       if (!designation) continue;
       found.push({ definition, designation });
@@ -43,6 +48,7 @@ export function chooseCategory(line: Line, context: LineContext): Choice {
     category: 'unsure',
     head: null,
     designation: null,
+    designations: [],
     features: [],
     notes: [],
     others: [],
@@ -58,10 +64,9 @@ export function chooseCategory(line: Line, context: LineContext): Choice {
     category,
     head,
     designation: of?.definition.name === category ? of : null,
+    designations,
     features: of?.definition.name === category ? [...features, 'designation'] : features,
-    others: [...new Set([...(head?.others ?? []), ...(sure ? [sure.definition.name] : [])])].filter(
-      c => c !== category && c !== 'plain',
-    ),
+    others: othersOf(category, head, sure),
   });
   if (head && head.category === 'plain') return named('plain', ['known-plain-noun']);
   if (standard) {
@@ -101,6 +106,17 @@ export function chooseCategory(line: Line, context: LineContext): Choice {
     };
   if (sure) return named(sure.definition.name, ['sure-designation'], sure);
   return byShape(line, named, none, designations, unknownWords);
+}
+
+/** Categories that the line names besides the one chosen. */
+function othersOf(category: CategoryName, head: Head | null, sure: FoundDesignation | null): CategoryName[] {
+  const others: CategoryName[] = [];
+  const add = (other: CategoryName) => {
+    if (other !== category && other !== 'plain' && !others.includes(other)) others.push(other);
+  };
+  if (head) for (const other of head.others) add(other);
+  if (sure) add(sure.definition.name);
+  return others;
 }
 
 /** A heading that names several kinds: a thread with a length is a screw where screws are among them, else a person chooses. */
@@ -155,15 +171,24 @@ const headingKinds = (line: Line): CategoryName[] => [
 
 /** Words of three letters and more that no dictionary holds. */
 function wordsUnknown(line: Line): number {
-  const known = new Uint8Array(line.tokens.length);
-  for (const hit of line.hits) known.fill(1, hit.first, hit.last + 1);
-  line.tokens.forEach((t, at) => {
-    if (/^(iso|din|jis|ansi|type|typ|no|nr)$/.test(t.text)) known[at] = 1;
-  });
-  for (const t of [...line.threads, ...line.standards, ...line.measures]) known.fill(1, t.first, t.last + 1);
-  return line.tokens.filter(
-    (t, at) => t.kind === 'word' && !known[at] && (t.text.length >= 3 || t.text.charCodeAt(0) >= 0x3005),
-  ).length;
+  const { tokens } = line;
+  const isKnown = known(tokens, line.hits);
+  let unknown = 0;
+  for (let at = 0; at < tokens.length; at++) {
+    const { kind, text } = tokens[at]!;
+    if (kind !== 'word' || isKnown[at] || (text.length < 3 && text.charCodeAt(0) < 0x3005)) continue;
+    if (!naming.has(text) && !isInside(line, at)) unknown++;
+  }
+  return unknown;
+}
+
+/** Words that introduce a number or a standard. */
+const naming = new Set(['iso', 'din', 'jis', 'ansi', 'type', 'typ']);
+
+/** Whether a token belongs to a thread, a standard or a size. */
+function isInside({ threads, standards, measures }: Line, at: number): boolean {
+  const holds = ({ first, last }: { first: number; last: number }) => first <= at && at <= last;
+  return threads.some(holds) || standards.some(holds) || measures.some(holds);
 }
 
 /** Without a noun: a thread and a length are a screw, a known number alone a bearing; words alone are some other part. */

@@ -1,7 +1,7 @@
 import type { CategoryDefinition, Designation } from './categories/definition.ts';
 import { dictionary } from './categories/dictionary.ts';
-import { categories } from './categories/index.ts';
-import { type Choice, chooseCategory, designationsIn } from './choose-category.ts';
+import { categories, dimKeysOf } from './categories/index.ts';
+import { type Choice, chooseCategory } from './choose-category.ts';
 import { readCanonical } from './read-canonical.ts';
 import { gatherAttrs } from './reading/attributes.ts';
 import { Claim } from './reading/claim.ts';
@@ -9,7 +9,7 @@ import { doubtsOf } from './reading/doubts.ts';
 import { certaintyOf } from './reading/evidence.ts';
 import { analyse, type Line } from './reading/line.ts';
 import type { Alternative, CategoryName, LineContext, ReadAs, Reading } from './reading/reading.ts';
-import { writeItem, writeSize } from './size.ts';
+import { itemOf, writeSize } from './size.ts';
 
 /**
  * Reads one printed line of a parts list: what kind of part it is, its dimensions and attributes, each with the characters it
@@ -47,10 +47,11 @@ function settle(line: Line, choice: Choice): Claim {
     claim.span('category', line.tokens.length > 0 ? placeOf(line, choice.head.hit) : { start: 0, end: 0 });
   if (definition.name === 'plain') return claim;
   gatherAttrs(claim, line, definition.standards, standard);
-  const others = designationsIn(line).filter(d => d.definition.name === definition.name);
   if (choice.designation) {
     const { designation } = choice.designation;
-    const different = others.filter(d => d.designation.key !== designation.key);
+    const different = choice.designations.filter(
+      d => d.definition.name === definition.name && d.designation.key !== designation.key,
+    );
     if (different.length > 0 && different.every(d => d.designation.first > designation.last)) {
       claim.doubt('more than one designation in one line');
       claim.features.add('contradiction');
@@ -102,7 +103,7 @@ function finish(line: Line, claim: Claim, choice: Choice): Evidenced {
   if (head?.unknownFirst && head.category !== 'plain') claim.features.add('unknown-first');
   if (choice.others.length > 0) claim.features.add('other-noun');
   if (claim.review) claim.features.add('review');
-  const dims = claim.dims(definition.dims.map(d => d.key));
+  const dims = claim.dims(dimKeysOf(claim.category));
   const implied = claim.impliedDims();
   if (Object.keys(dims).length === 0) claim.features.add('no-sizes');
   claim.features.add(`is-${claim.category}`);
@@ -120,7 +121,7 @@ function finish(line: Line, claim: Claim, choice: Choice): Evidenced {
     implied,
     qty: line.qty?.value ?? null,
     size,
-    item: size === null ? null : writeItem(claim.category, dims, implied, claim.attrs),
+    item: size === null ? null : itemOf(size, claim.category, claim.attrs),
     certainty,
     review,
     alternatives: choice.others.map(category => alternative(category, 'its name stands in the line too')),
@@ -131,16 +132,13 @@ function finish(line: Line, claim: Claim, choice: Choice): Evidenced {
 }
 
 /** Whether figures stand in the line that no field came from. */
-function hasUnreadFigures(line: Line, claim: Claim): boolean {
-  const spans = claim.spans;
-  const first = line.qty?.first ?? -1;
-  const last = line.qty?.last ?? -2;
-  return line.tokens.some(
-    (token, at) =>
-      token.kind === 'number' &&
-      !(at >= first && at <= last) &&
-      !spans.some(span => span.start <= token.start && span.end >= token.end),
-  );
+function hasUnreadFigures({ tokens, qty }: Line, { spans }: Claim): boolean {
+  for (let at = 0; at < tokens.length; at++) {
+    const { kind, start, end } = tokens[at]!;
+    if (kind !== 'number' || (qty && at >= qty.first && at <= qty.last)) continue;
+    if (!spans.some(span => span.start <= start && span.end >= end)) return true;
+  }
+  return false;
 }
 
 const alternative = (category: ReadAs, why: string): Alternative => ({
@@ -190,7 +188,7 @@ function byGuess(line: Line): Alternative[] {
     const claim = new Claim(category);
     const definition = categories.get(category)!;
     definition.settle(claim, line, null);
-    const dims = claim.dims(definition.dims.map(d => d.key));
+    const dims = claim.dims(dimKeysOf(category));
     return {
       category,
       dims,

@@ -32,12 +32,17 @@ function writeAttr(key: string, value: string | boolean): string {
 /** The size with the attributes that make it another article, e.g. `bearing 5x11x4 two-shields stainless`; null without a size. */
 export function writeItem(category: CategoryName, dims: Dims, implied: Dims, attrs: Attrs): string | null {
   const size = writeSize(category, dims, implied);
-  if (size === null) return null;
-  const stated = categories.get(category)!.itemAttrs.flatMap(key => {
+  return size === null ? null : itemOf(size, category, attrs);
+}
+
+/** The item of a size that is written already. */
+export function itemOf(size: string, category: CategoryName, attrs: Attrs): string {
+  let item = size;
+  for (const key of categories.get(category)!.itemAttrs) {
     const value = attrs[key];
-    return value === undefined ? [] : [writeAttr(key, value)];
-  });
-  return [size, ...stated].join(' ');
+    if (value !== undefined) item += ` ${writeAttr(key, value)}`;
+  }
+  return item;
 }
 
 /** What the list does not state of an item: its attributes, and the dimensions its size still lacks. Open is not equal. */

@@ -44,6 +44,11 @@ const definitions: readonly CategoryDefinition[] = [
 /** Categories by name. */
 export const categories: ReadonlyMap<CategoryName, CategoryDefinition> = register(definitions);
 
+const dimKeys = new Map(definitions.map(({ name, dims }) => [name, dims.map(d => d.key)]));
+
+/** The names of a category's dimensions, in the order of its size. */
+export const dimKeysOf = (category: CategoryName): readonly string[] => dimKeys.get(category)!;
+
 /** Which category a standard is of. */
 export const standardsOf: ReadonlyMap<string, CategoryDefinition> = new Map(
   definitions.flatMap(d => Object.keys(d.standards).map(name => [name, d] as const)),

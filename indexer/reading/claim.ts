@@ -79,16 +79,21 @@ export class Claim {
   /** The dimensions as they stand at the edge: millimetres and text, in the given order. */
   dims(order: readonly string[]): Dims {
     const dims: Dims = {};
-    const keys = [...order, ...this.lengths.keys(), ...this.texts.keys(), ...this.counts.keys()];
-    for (const key of keys) {
+    const give = (key: string) => {
       const um = this.lengths.get(key);
       const value = this.texts.get(key) ?? this.counts.get(key) ?? (um === undefined ? undefined : toMm(um));
       if (value !== undefined) dims[key] ??= value;
-    }
+    };
+    for (const key of order) give(key);
+    for (const key of this.lengths.keys()) give(key);
+    for (const key of this.texts.keys()) give(key);
+    for (const key of this.counts.keys()) give(key);
     return dims;
   }
 
   impliedDims(): Dims {
-    return Object.fromEntries([...this.implied].map(([key, um]) => [key, toMm(um)]));
+    const dims: Dims = {};
+    for (const [key, um] of this.implied) dims[key] = toMm(um);
+    return dims;
   }
 }

@@ -47,6 +47,8 @@ export interface Meanings {
   kinds: number;
   /** Those of the entries that name a part. */
   nouns: readonly Entry[];
+  /** The languages of the entries, each once. */
+  langs: readonly Language[];
 }
 
 /** A phrase found in a line: tokens `first` up to and including `last`. */
@@ -66,16 +68,25 @@ const newNode = (): Node => ({ next: new Map(), meanings: null });
 function meaningsOf(entries: readonly Entry[]): Meanings {
   let kinds = 0;
   for (const { meaning } of entries) kinds |= kindBits[meaning.kind];
-  return { entries, kinds, nouns: entries.filter(e => e.meaning.kind === 'noun') };
+  const nouns = entries.filter(e => e.meaning.kind === 'noun');
+  return { entries, kinds, nouns, langs: [...new Set(entries.map(e => e.lang))] };
 }
 
-const hitOf = (first: number, last: number, { entries, kinds, nouns }: Meanings): Hit => ({
+const hitOf = (first: number, last: number, { entries, kinds, nouns, langs }: Meanings): Hit => ({
   first,
   last,
   entries,
   kinds,
   nouns,
+  langs,
 });
+
+/** Which tokens belong to a phrase that was found: 1 where they do. */
+export function known(tokens: readonly Token[], hits: readonly Hit[]): Uint8Array {
+  const known = new Uint8Array(tokens.length);
+  for (const { first, last } of hits) known.fill(1, first, last + 1);
+  return known;
+}
 
 /** Marks that may stand inside a phrase: o-ring, brg. , vis d'arrêt */
 const isSoft = (token: Token) =>

@@ -1,3 +1,4 @@
+import { kindBits } from './dictionary.ts';
 import type { Line } from './line.ts';
 
 /** What in a line's characters should be put before a person, whatever it is read as. */
@@ -18,6 +19,7 @@ const mended = (line: Line): string | null => (line.mended ? 'a misread word was
 
 /** Two sizes of one kind that are not the same in other units: 3 x 10 x 4 and 4 x 13 x 5. */
 function twice({ groups }: Line): string | null {
+  if (groups.length < 2) return null;
   const joined = groups.filter(g => g.joined && !g.thread && g.measures.length >= 2);
   const [first, ...others] = joined;
   const near = (a: number, b: number) => Math.abs(a - b) <= Math.max(30, a * 0.02);
@@ -33,7 +35,7 @@ function twice({ groups }: Line): string | null {
 function misread({ tokens }: Line): string | null {
   for (let at = 1; at < tokens.length; at++) {
     const { kind, text, gap } = tokens[at]!;
-    if (kind !== 'word' || !/^[oliszb]{1,2}$/.test(text)) continue;
+    if (kind !== 'word' || text.length > 2 || !/^[oliszb]{1,2}$/.test(text)) continue;
     const [before, after] = [tokens[at - 1]!, tokens[at + 1]];
     const looksRound = /^[oli]+$/.test(text);
     const gluedAfter =
@@ -57,21 +59,24 @@ const range = ({ ranged }: Line): string | null => (ranged ? 'a range, not one s
 
 /** Two sizes to choose from: M3 or M4, 10/12 mm long. */
 function alternatives({ tokens, measures, threads }: Line): string | null {
-  const sized = new Set([...measures, ...threads].map(m => m.first));
-  const ends = new Set([...measures, ...threads].map(m => m.last));
-  for (let at = 1; at + 1 < tokens.length; at++)
-    if (/^(or|oder|ou|of|o)$/.test(tokens[at]!.text) && ends.has(at - 1) && sized.has(at + 1))
+  for (let at = 1; at + 1 < tokens.length; at++) {
+    if (!choosing.has(tokens[at]!.text)) continue;
+    const sizes = [...measures, ...threads];
+    if (sizes.some(m => m.last === at - 1) && sizes.some(m => m.first === at + 1))
       return 'two sizes to choose from';
+  }
   return null;
 }
 
+const choosing = new Set(['or', 'oder', 'ou', 'of', 'o']);
+
 /** An assortment: several kinds under one name. */
 const several = ({ hits }: Line): string | null =>
-  hits.some(h => h.entries.some(e => e.meaning.kind === 'loose')) ? 'several kinds under one name' : null;
+  hits.some(h => (h.kinds & kindBits.loose) !== 0) ? 'several kinds under one name' : null;
 
 /** Two kinds of part in one line: screw and nut, bolt + washer. */
 function together({ tokens, hits }: Line): string | null {
-  const nouns = hits.filter(h => h.entries.some(e => e.meaning.kind === 'noun'));
+  const nouns = hits.filter(h => h.nouns.length > 0);
   for (let i = 1; i < nouns.length; i++) {
     const [a, b] = [nouns[i - 1]!, nouns[i]!];
     const between = tokens.slice(a.last + 1, b.first).map(t => t.text);

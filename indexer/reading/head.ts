@@ -1,5 +1,5 @@
 import type { Cell } from './cells.ts';
-import type { Entry, Hit } from './dictionary.ts';
+import { type Entry, type Hit, kindBits, known } from './dictionary.ts';
 import type { Line } from './line.ts';
 import type { Attrs, CategoryName } from './reading.ts';
 import type { Token } from './tokens.ts';
@@ -28,54 +28,50 @@ interface Noun {
   entry: Entry;
 }
 
-const nounIn = (hit: Hit): Entry[] => hit.entries.filter(e => e.meaning.kind === 'noun');
+/** A stretch of a cell, and whether it only qualifies what stands before it. */
+interface Phrase {
+  first: number;
+  last: number;
+  qualifies: boolean;
+}
 
 /** Splits a cell into phrases: at commas, brackets, new lines, a dash between blanks, and before a preposition. */
-function phrasesOf(
-  tokens: readonly Token[],
-  cell: Cell,
-  hits: readonly Hit[],
-): { first: number; last: number; qualifies: boolean }[] {
-  const phrases: { first: number; last: number; qualifies: boolean }[] = [];
-  const byFirst = new Map(hits.map(h => [h.first, h]));
+function phrasesOf(tokens: readonly Token[], cell: Cell, hits: readonly Hit[]): Phrase[] {
+  const phrases: Phrase[] = [];
   let first = cell.first;
   let qualifies = false;
-  const close = (last: number) => {
-    if (last >= first) phrases.push({ first, last, qualifies });
-  };
+  let next = 0;
   for (let at = cell.first; at <= cell.last; at++) {
     const token = tokens[at]!;
-    const joins = isConjunction(token.text);
-    const hit = joins ? undefined : byFirst.get(at);
-    const preposition = hit?.entries.every(e => e.meaning.kind === 'preposition');
+    while (next < hits.length && hits[next]!.first < at) next++;
+    const joins = token.kind === 'word' && conjunctions.has(token.text);
+    const hit = !joins && hits[next]?.first === at ? hits[next]! : null;
+    const preposition = hit?.kinds === kindBits.preposition;
     const stop =
       joins ||
-      stops.has(token.text) ||
-      (token.text === '-' && token.gap > 0 && (tokens[at + 1]?.gap ?? 1) > 0);
+      (token.kind === 'mark' &&
+        (stops.has(token.text) || (token.text === '-' && token.gap > 0 && (tokens[at + 1]?.gap ?? 1) > 0)));
     if (hit && !preposition) {
       if (token.gap >= 9 && at > first) {
-        close(at - 1);
+        phrases.push({ first, last: at - 1, qualifies });
         first = at;
         qualifies = false;
       }
       at = hit.last;
-    } else if (preposition && at > first) {
-      close(at - 1);
-      first = hit!.last + 1;
-      qualifies = true;
-      at = hit!.last;
-    } else if (stop) {
-      close(at - 1);
-      first = at + 1;
-      qualifies = false;
+    } else if ((hit && at > first) || stop) {
+      if (at > first) phrases.push({ first, last: at - 1, qualifies });
+      const last = hit && at > first ? hit.last : at;
+      qualifies = hit !== null && at > first;
+      first = last + 1;
+      at = last;
     }
   }
-  close(cell.last);
+  if (cell.last >= first) phrases.push({ first, last: cell.last, qualifies });
   return phrases;
 }
 
-/** A word that joins two names: screws and nuts. */
-const isConjunction = (word: string) => /^(and|und|et|y|plus|with)$/.test(word);
+/** Words that join two names: screws and nuts. */
+const conjunctions = new Set(['and', 'und', 'et', 'y', 'plus', 'with']);
 
 /** Whether a word may be a name nobody knows: three letters or more, no code, no size. */
 function isUnknownWord(tokens: readonly Token[], at: number, known: Uint8Array): boolean {
@@ -91,12 +87,34 @@ function isUnknownWord(tokens: readonly Token[], at: number, known: Uint8Array):
 /** The language that most of the line's words are of, given the one that is known. */
 export function languageOf(hits: readonly Hit[], known: string | undefined): string {
   if (known) return known;
-  const count = new Map<string, number>();
+  const langs: string[] = [];
+  const counts: number[] = [];
   for (const hit of hits)
-    for (const lang of new Set(hit.entries.map(e => e.lang))) count.set(lang, (count.get(lang) ?? 0) + 1);
+    for (const lang of hit.langs) {
+      const index = langs.indexOf(lang);
+      if (index >= 0) counts[index]!++;
+      else {
+        langs.push(lang);
+        counts.push(1);
+      }
+    }
   let best = 'en';
-  for (const [lang, n] of count) if (n > (count.get(best) ?? 0)) best = lang;
+  let most = counts[langs.indexOf('en')] ?? 0;
+  for (let index = 0; index < langs.length; index++)
+    if (counts[index]! > most) [best, most] = [langs[index]!, counts[index]!];
   return best;
+}
+
+/** Cells that say nothing of the part's kind. */
+const asides = new Set<string | null>(['material', 'remarks', 'partNumber']);
+
+/** The cells that may name the part: those under a heading of descriptions first. */
+function namingCells(cells: readonly Cell[]): readonly Cell[] {
+  if (!cells.some(c => c.column !== null)) return cells;
+  return [
+    ...cells.filter(c => c.column === 'description'),
+    ...cells.filter(c => c.column !== 'description' && !asides.has(c.column)),
+  ];
 }
 
 /**
@@ -108,32 +126,17 @@ export function findHead(
   lang: string | undefined,
 ): Head | null {
   const { tokens, hits } = line;
-  const known = new Uint8Array(tokens.length);
-  for (const hit of hits) known.fill(1, hit.first, hit.last + 1);
+  if (!hits.some(hit => hit.nouns.length > 0)) return null;
+  const isKnown = known(tokens, hits);
   const language = languageOf(hits, lang);
-  const described = line.cells.filter(c => c.column === 'description');
-  const cells = [
-    ...described,
-    ...line.cells.filter(
-      c =>
-        c.column !== 'description' &&
-        c.column !== 'material' &&
-        c.column !== 'remarks' &&
-        c.column !== 'partNumber',
-    ),
-  ];
   let fallback: Head | null = null;
   let unknownFirst = false;
-  for (const cell of cells) {
+  for (const cell of namingCells(line.cells)) {
     for (const { first, last, qualifies } of phrasesOf(tokens, cell, hits)) {
-      const inside = hits.filter(h => h.first >= first && h.last <= last);
-      const nouns = inside.flatMap(hit => {
-        const entries = line.labels.has(hit.first) ? [] : nounIn(hit);
-        return entries.length > 0 ? [{ hit, entry: preferred(entries, language) }] : [];
-      });
+      const nouns = nounsIn(first, last, line, language);
       if (nouns.length === 0) {
         for (let at = first; at <= last && !qualifies; at++)
-          if (isUnknownWord(tokens, at, known)) unknownFirst = true;
+          if (isUnknownWord(tokens, at, isKnown)) unknownFirst = true;
         continue;
       }
       const head = chooseNoun(nouns, language);
@@ -141,7 +144,7 @@ export function findHead(
       if (meaning.kind !== 'noun') continue;
       let unknownBehind = false;
       for (let at = head.hit.last + 1; at <= last; at++)
-        if (isUnknownWord(tokens, at, known)) unknownBehind = true;
+        if (isUnknownWord(tokens, at, isKnown)) unknownBehind = true;
       const others = nouns.flatMap(n =>
         n !== head && n.entry.meaning.kind === 'noun' ? [n.entry.meaning.category] : [],
       );
@@ -162,11 +165,26 @@ export function findHead(
   return fallback;
 }
 
+/** The nouns of a phrase; one that names a dimension beside its number is none. */
+function nounsIn(
+  first: number,
+  last: number,
+  { hits, labels }: Pick<Line, 'hits' | 'labels'>,
+  language: string,
+): Noun[] {
+  const nouns: Noun[] = [];
+  for (const hit of hits)
+    if (hit.nouns.length > 0 && hit.first >= first && hit.last <= last && !labels.has(hit.first))
+      nouns.push({ hit, entry: preferred(hit.nouns, language) });
+  return nouns;
+}
+
 /** A caption printed above the line that holds the sizes only groups it: "Fasteners, encoder" over "M3 x 16 cap screw". */
 function sizedBelow(
   { tokens, cells, groups, hits }: Pick<Line, 'tokens' | 'cells' | 'hits' | 'groups'>,
   cell: Cell,
 ): boolean {
+  if (cells.length === 1) return false;
   const sized = (c: Cell) =>
     groups.some(g => (g.thread ?? g.joined) && g.first >= c.first && g.last <= c.last);
   if (sized(cell)) return false;
@@ -179,7 +197,7 @@ function sizedBelow(
         h =>
           h.first >= c.first &&
           h.last <= c.last &&
-          nounIn(h).some(e => e.meaning.kind === 'noun' && e.meaning.category !== 'plain'),
+          h.nouns.some(e => e.meaning.kind === 'noun' && e.meaning.category !== 'plain'),
       ),
   );
 }

@@ -1,4 +1,6 @@
+import { kindBits, known } from './dictionary.ts';
 import type { Line } from './line.ts';
+import type { Token } from './tokens.ts';
 
 /** Whether a line belongs to the sheet: a heading row, a total, a date, a price, a note, a title block. */
 export function isNotAPart(line: Line): boolean {
@@ -6,35 +8,36 @@ export function isNotAPart(line: Line): boolean {
   if (tokens.length === 0) return true;
   let sheet = 0;
   let column = 0;
-  let words = 0;
   let parts = 0;
-  const covered = new Uint8Array(tokens.length);
-  for (const hit of hits) {
-    const kinds = new Set(hit.entries.map(e => e.meaning.kind));
-    covered.fill(1, hit.first, hit.last + 1);
-    if (kinds.has('sheet')) sheet++;
-    if (kinds.has('column')) column++;
-    const named = kinds.has('noun') || kinds.has('modifier');
-    if (named && !kinds.has('column') && !kinds.has('sheet')) parts++;
-  }
-  for (let at = 0; at < tokens.length; at++) {
-    const token = tokens[at]!;
-    if (
-      token.kind === 'word' &&
-      !covered[at] &&
-      !(token.text.length < 3 && token.text.charCodeAt(0) < 0x3005)
-    )
-      words++;
+  for (const { kinds } of hits) {
+    if (kinds & kindBits.sheet) sheet++;
+    if (kinds & kindBits.column) column++;
+    if (kinds & naming && !(kinds & (kindBits.column | kindBits.sheet))) parts++;
   }
   if (!tokens.some(token => token.kind !== 'mark')) return true;
   if (isHeading(line)) return true;
   if (parts > 0) return startsWithNote(line) && sheet > 0;
   if (isPriceOrDate(line)) return true;
+  const words = unknownWords(line);
   if (column >= 2 && words <= Math.floor(column / 3) && line.groups.length === 0) return true;
   if (sheet > 0 && sheet + column >= words * 2) return true;
   if (startsWithNote(line)) return true;
   return column === 1 && words === 0 && tokens.length <= 3 && line.groups.length === 0;
 }
+
+/** Kinds of words that name or describe a part. */
+const naming = kindBits.noun | kindBits.modifier;
+
+/** Words of three letters, or one sign of Japanese, that no dictionary holds. */
+function unknownWords({ tokens, hits }: Line): number {
+  const isKnown = known(tokens, hits);
+  let words = 0;
+  for (let at = 0; at < tokens.length; at++) if (!isKnown[at] && isLongWord(tokens[at]!)) words++;
+  return words;
+}
+
+const isLongWord = ({ kind, text }: Token) =>
+  kind === 'word' && (text.length >= 3 || text.charCodeAt(0) >= 0x3005);
 
 /** Words and a colon with nothing behind it: what follows stands on the next lines. */
 function isHeading({ tokens, measures, threads, qty }: Line): boolean {
@@ -42,13 +45,17 @@ function isHeading({ tokens, measures, threads, qty }: Line): boolean {
   return bare && tokens.length <= 8 && tokens.length > 1 && tokens.at(-1)!.text === ':';
 }
 
-const noteWords =
-  /^(note|notes|nb|hinweis|anmerkung|nota|remarque|opmerking|warning|caution|achtung|attention|注)$/;
+const noteWords = new Set(
+  'note notes nb hinweis anmerkung nota remarque opmerking warning caution achtung attention 注'.split(' '),
+);
 
-const startsWithNote = (line: Line) =>
-  noteWords.test(line.tokens.find(t => t.kind === 'word')?.text ?? '') &&
-  line.tokens.findIndex(t => t.kind === 'word') < 2 &&
-  /^[:.!-]$/.test(line.tokens[line.tokens.findIndex(t => t.kind === 'word') + 1]?.text ?? '');
+/** `Note: …` as the first or second piece of the line. */
+function startsWithNote({ tokens }: Line): boolean {
+  const at = tokens.findIndex(t => t.kind === 'word');
+  return at >= 0 && at < 2 && noteWords.has(tokens[at]!.text) && noteMarks.has(tokens[at + 1]?.text ?? '');
+}
+
+const noteMarks = new Set([':', '.', '!', '-']);
 
 const months =
   /^(jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec|januar|februar|marz|maerz|april|mai|juni|juli|august|september|oktober|november|dezember|january|february|march|june|july|october|december|年|月|日)$/;

@@ -1,6 +1,6 @@
 import type { Claim } from '../../reading/claim.ts';
 import type { Line } from '../../reading/line.ts';
-import { inUnit, type Measure } from '../../reading/measures.ts';
+import { inUnit } from '../../reading/measures.ts';
 import { mm } from '../../units/length.ts';
 import type { CategoryDefinition, LabelMeanings } from '../definition.ts';
 import { settleRing } from '../settle-ring.ts';
@@ -8,7 +8,7 @@ import { plainSize } from '../size-text.ts';
 import { designationAt, stems } from './designations.ts';
 import { drawing } from './drawing.ts';
 import { examples } from './examples.ts';
-import { designations, publishedFor, sizes } from './sizes.ts';
+import { designations, isPublished, publishedFor, sizes } from './sizes.ts';
 import { rules } from './verdict.ts';
 import { words } from './words.ts';
 
@@ -26,9 +26,6 @@ const labels: LabelMeanings = {
 };
 
 const keys = { inside: 'bore', outside: 'od', across: 'width' };
-const isListed = (inside: Measure, outside: Measure, across: Measure) =>
-  publishedFor(inside, outside, across).length > 0;
-
 function settle(claim: Claim, line: Line): void {
   const designated = new Map(claim.lengths);
   claim.lengths.clear();
@@ -40,7 +37,7 @@ function settle(claim: Claim, line: Line): void {
     /^(rod-end|block|spherical)$/.test(String(claim.attrs['type'])) &&
     !line.groups.some(g => g.measures.length === 3);
   if ((designated.size === 0 || lone.length > 0) && !(odd && line.groups.some(g => g.joined)))
-    settleRing(claim, line, keys, labelsFor(line), isListed);
+    settleRing(claim, line, keys, labelsFor(line), isPublished);
   agree(claim, designated);
   if (designated.size === 0) snap(claim, line);
 }
@@ -55,7 +52,7 @@ function takeInches(line: Line): void {
     if (!group.joined || group.measures.length < 3 || group.measures.some(m => m.unitStated)) continue;
     if (!group.measures.every(m => m.value < 2)) continue;
     const inches = group.measures.map(m => inUnit(m, 'in'));
-    if (isListed(inches[0]!, inches[1]!, inches[2]!)) group.measures = inches;
+    if (isPublished(inches[0]!, inches[1]!, inches[2]!)) group.measures = inches;
   }
 }
 

@@ -20,21 +20,28 @@ const forms = (bearing: BallBearing): BearingSize[] =>
 /** Every published size, metric and inch. */
 export const sizes: readonly BearingSize[] = [...deepGrooveBearings, ...inchBearings].flatMap(forms);
 
-/** Sizes by whole millimetres of the bore, so that a line is held against a handful of rows. */
-const byBore = new Map<number, BearingSize[]>();
+/** Sizes by whole millimetres of the bore, each under those beside it too, so that a line is held against a handful of rows. */
+const nearBore = new Map<number, BearingSize[]>();
 for (const size of sizes) {
   const key = Math.round(size.bore / 1000);
-  byBore.set(key, [...(byBore.get(key) ?? []), size]);
+  for (const near of [key - 1, key, key + 1]) {
+    const sizesThere = nearBore.get(near);
+    if (sizesThere) sizesThere.push(size);
+    else nearBore.set(near, [size]);
+  }
 }
 
 /** The published sizes that stated lengths mean; a length left out meets all. */
-export function publishedFor(bore: StatedLength, od?: StatedLength, width?: StatedLength): BearingSize[] {
-  const key = Math.round(bore.um / 1000);
-  const near = [key - 1, key, key + 1].flatMap(k => byBore.get(k) ?? []);
-  return near.filter(
+export const publishedFor = (bore: StatedLength, od?: StatedLength, width?: StatedLength): BearingSize[] =>
+  (nearBore.get(Math.round(bore.um / 1000)) ?? []).filter(
     s => meets(bore, s.bore) && (!od || meets(od, s.od)) && (!width || meets(width, s.width)),
   );
-}
+
+/** Whether lengths are those of a published size. */
+export const isPublished = (bore: StatedLength, od: StatedLength, width: StatedLength): boolean =>
+  (nearBore.get(Math.round(bore.um / 1000)) ?? []).some(
+    s => meets(bore, s.bore) && meets(od, s.od) && meets(width, s.width),
+  );
 
 /** The usual numbers of a size: `MR115` for 5x11x4. */
 export function designations(dims: Dims): string[] {
