@@ -10,30 +10,34 @@ export function meaningOf(measure: Measure, labels: LabelMeanings): string | und
 }
 
 /** Gives a claim every dimension that the line labels: `ID 5`, `20 mm long`. Returns those used. */
-export function giveLabelled(claim: Claim, line: Line, labels: LabelMeanings): Set<Measure> {
-  const used = new Set<Measure>();
+export function giveLabelled(claim: Claim, line: Line, labels: LabelMeanings): ReadonlySet<Measure> {
+  let used: Set<Measure> | null = null;
   for (const measure of line.measures) {
-    const key = meaningOf(measure, labels);
-    if (key === undefined) continue;
-    if (claim.has(key)) continue;
+    const key = measure.label === null ? undefined : meaningOf(measure, labels);
+    if (key === undefined || claim.has(key)) continue;
     claim.measure(key, measure);
     claim.features.add('labelled');
+    used ??= new Set();
     used.add(measure);
   }
-  return used;
+  return used ?? none;
+}
+
+const none: ReadonlySet<Measure> = new Set();
+
+/** Sizes of one group that no label names. */
+export interface Unlabelled {
+  measures: Measure[];
+  joined: boolean;
+  threaded: boolean;
 }
 
 /** Sizes without a label, group by group, the largest group first; a label of no meaning here takes its size out. */
-export function unlabelledGroups(
-  line: Line,
-  used: ReadonlySet<Measure>,
-): { measures: Measure[]; joined: boolean; threaded: boolean }[] {
-  return line.groups
-    .map(g => ({
-      measures: g.measures.filter(m => !used.has(m) && m.label === null),
-      joined: g.joined,
-      threaded: g.thread !== null,
-    }))
-    .filter(g => g.measures.length > 0)
-    .sort((a, b) => b.measures.length - a.measures.length);
+export function unlabelledGroups(line: Line, used: ReadonlySet<Measure>): Unlabelled[] {
+  const groups: Unlabelled[] = [];
+  for (const { measures, joined, thread } of line.groups) {
+    const open = measures.filter(m => m.label === null && !used.has(m));
+    if (open.length > 0) groups.push({ measures: open, joined, threaded: thread !== null });
+  }
+  return groups.length > 1 ? groups.sort((a, b) => b.measures.length - a.measures.length) : groups;
 }

@@ -26,6 +26,8 @@ const orders: readonly Order[] = [
   [2, 1, 0],
 ];
 
+const isUsual = (order: Order) => order === orders[0] || order === orders[1];
+
 const possible = (sizes: readonly Measure[], [inside, outside]: Order) =>
   sizes[inside]!.um < sizes[outside]!.um;
 
@@ -34,17 +36,25 @@ export function orderRing(
   sizes: readonly Measure[],
   isListed: IsListed,
 ): { order: Order; doubt: string | null; listed: boolean } {
-  const listed = orders.filter(o => possible(sizes, o) && isListed(sizes[o[0]]!, sizes[o[1]]!, sizes[o[2]]!));
-  const [a, b, c] = sizes.map(s => s.um) as [number, number, number];
-  const first = listed[0];
-  if (first && (listed.length === 1 || first === orders[0] || first === orders[1])) {
-    const usual = first === orders[0] || first === orders[1];
+  // Only whether one or more orders are published matters, so the search ends with the second.
+  let first: Order | undefined;
+  let only = true;
+  for (const order of orders) {
+    if (!possible(sizes, order) || !isListed(sizes[order[0]]!, sizes[order[1]]!, sizes[order[2]]!)) continue;
+    if (first) {
+      only = false;
+      break;
+    }
+    first = order;
+    if (isUsual(order)) break;
+  }
+  const [a, b, c] = [sizes[0]!.um, sizes[1]!.um, sizes[2]!.um];
+  if (first && (only || isUsual(first)))
     return {
       order: first,
       listed: true,
-      doubt: usual ? null : 'sizes printed in an unusual order; read as the only published size',
+      doubt: isUsual(first) ? null : 'sizes printed in an unusual order; read as the only published size',
     };
-  }
   if (a < b) {
     if (c > b) return { order: orders[0]!, listed: false, doubt: null };
     return { order: orders[0]!, listed: false, doubt: null };

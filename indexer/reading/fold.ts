@@ -63,10 +63,24 @@ const signs: Record<string, string> = {
   '\u2022': ' ',
 };
 
-const mark = /\p{M}/u;
 const marks = /\p{M}/gu;
 const kana = /[\u3040-\u30ff\uff66-\uff9f]/;
-const voiced = /[\uff9e\uff9f\u3099\u309a]/;
+/** Marks, and the signs of voice that half-width kana carry: they belong to the character before. */
+const belonging = /[\p{M}\uff9e\uff9f\u3099\u309a]/u;
+/** The first character that may belong to the one before (U+0300, the combining accents). */
+const firstBelonging = 0x300;
+
+/** What was found of single characters, by their code: each is looked at once. */
+const belongs = new Uint8Array(0x1_0000);
+const folds: (string | undefined)[] = [];
+const [not, does] = [1, 2];
+
+function belongsToBefore(text: string, at: number): boolean {
+  const code = text.charCodeAt(at);
+  if (!(code >= firstBelonging)) return false;
+  if (belongs[code] === 0) belongs[code] = belonging.test(text[at]!) ? does : not;
+  return belongs[code] === does;
+}
 
 /** Cyrillic letters that look like Latin ones, as keyboards and scanners put them: M3х8. */
 for (const [i, letter] of [...'авекмнорстух'].entries()) {
@@ -107,14 +121,11 @@ export function fold(text: string): Folded {
       piece = code >= 65 && code <= 90 ? String.fromCharCode(code + 32) : text[at]!;
     } else {
       end = at + (text.codePointAt(at)! > 0xffff ? 2 : 1);
-      while (
-        end < text.length &&
-        text.charCodeAt(end) >= 0x80 &&
-        (mark.test(text[end]!) || voiced.test(text[end]!))
-      )
-        end++;
+      while (belongsToBefore(text, end)) end++;
       const last = folded.charCodeAt(folded.length - 1);
-      piece = foldCluster(text.slice(at, end), last >= 48 && last <= 57);
+      const afterDigit = last >= 48 && last <= 57;
+      if (end === at + 1 && !afterDigit) piece = folds[code] ??= foldCluster(text[at]!, false);
+      else piece = foldCluster(text.slice(at, end), afterDigit);
     }
     for (let i = 0; i < piece.length; i++) {
       from.push(at);

@@ -1,6 +1,6 @@
 import type { Claim } from '../../reading/claim.ts';
 import type { Line } from '../../reading/line.ts';
-import { inUnit } from '../../reading/measures.ts';
+import { inUnit, type Measure } from '../../reading/measures.ts';
 import { mm } from '../../units/length.ts';
 import type { CategoryDefinition, LabelMeanings } from '../definition.ts';
 import { settleRing } from '../settle-ring.ts';
@@ -73,10 +73,11 @@ function agree(claim: Claim, designated: ReadonlyMap<string, number>): void {
 /** Takes the published size for what was printed of it, where bore, outside and width mean just one. */
 function snap(claim: Claim, line: Line): void {
   const stated = (key: string) => {
-    const span = claim.spans.find(s => s.field === key);
-    return line.measures
-      .concat(line.groups.flatMap(g => g.measures))
-      .find(m => m.start === span?.start && m.um === claim.lengths.get(key));
+    const start = claim.spans.find(s => s.field === key)?.start;
+    if (start === undefined) return undefined;
+    const um = claim.lengths.get(key);
+    const means = (measure: Measure) => measure.start === start && measure.um === um;
+    return line.measures.find(means) ?? line.groups.map(g => g.measures.find(means)).find(Boolean);
   };
   const [bore, od, width] = [stated('bore'), stated('od'), stated('width')];
   if (!bore) return;

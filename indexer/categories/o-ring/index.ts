@@ -81,11 +81,11 @@ function giveLone(claim: Claim, size: Measure): void {
 /** The published ring that was meant, where inside diameter and section both mean it: 9.25x1.78 is AS568-012. */
 function snap(claim: Claim, line: Line): void {
   const stated = (key: string) => {
-    const span = claim.spans.find(s => s.field === key);
-    return line.groups
-      .flatMap(g => g.measures)
-      .concat(line.measures)
-      .find(m => m.start === span?.start);
+    const start = claim.spans.find(s => s.field === key)?.start;
+    if (start === undefined) return undefined;
+    for (const { measures } of line.groups)
+      for (const measure of measures) if (measure.start === start) return measure;
+    return line.measures.find(m => m.start === start);
   };
   const [id, cs] = [stated('id'), stated('cs')];
   if (!id || !cs || claim.lengths.get('id') !== id.um) return;
