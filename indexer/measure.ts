@@ -105,7 +105,7 @@ export function measure(request: MeasureRequest): MeasureAnswer {
     next: nextMeasurements(measuring, observations, set, each => names.get(each)!, request),
     taken: observations.map(takenAs),
     follows: measuring.follows?.(inMillimetres(observations), request.attrs ?? {}) ?? [],
-    cautions: cautionsOf(request, observations, set, noneOfThese),
+    cautions: cautionsOf(request, observations, set, noneOfThese, candidates),
   };
 }
 

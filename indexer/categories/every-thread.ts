@@ -23,6 +23,9 @@ export interface AnyThread {
   readonly pitch: Made;
 }
 
+/** The size in an inch thread's name: `4` of 4-40, `1/4` of 1/4-20. */
+export const inchSizeOf = ({ designation }: AnyThread): string => designation.split('-')[0]!;
+
 /** A pitch holds to two parts in a thousand on any screw that still turns (common practice). */
 const pitchOf = (pitch: number): Made => ({ min: pitch * 0.998, max: pitch * 1.002, source: 'pitch' });
 

@@ -24,6 +24,8 @@ export interface Measurable {
   readonly range: readonly [least: Um, most: Um];
   /** Rubber or felt: a calliper presses it, so its reading holds to 0.1 mm at best (common practice). */
   readonly soft?: boolean;
+  /** Use flattens it, so of several readings the largest is nearest to what it was made. */
+  readonly flattens?: boolean;
   /** Stands thicker where the part is plated. */
   readonly plates?: boolean;
   /** A plain number, as coils: no length and no instrument. */
@@ -35,6 +37,8 @@ export interface Made extends Limits {
   readonly source: string;
   /** Holds for a part with these attributes only: a head height for that head. */
   readonly when?: Attrs;
+  /** What holds in general, by proportion: it gives way to any limits that are known. */
+  readonly general?: boolean;
 }
 
 /** One size that a part could be. */
@@ -84,6 +88,14 @@ export const about = (nominal: Um, less: number, more: number, source: string, w
   max: nominal + more,
   source,
   ...(when && { when }),
+});
+
+/** What a dimension comes to by proportion to another, where no table has it. */
+export const inProportion = (of: Um, least: number, most: number): Made => ({
+  min: Math.round(least * of),
+  max: Math.round(most * of),
+  source: 'usual proportions, common practice',
+  general: true,
 });
 
 /** Keeps what is worked out, by its key: lists of candidates are built once. */

@@ -76,7 +76,7 @@ const threadOf = ({ thread, pitch }: Dims): AnyThread | undefined =>
   byName.get(`${thread}x${pitch ?? ''}`) ?? byName.get(`${thread}x`);
 
 /** Candidates of a threaded part: every thread alone, or with every length it is made in. `more` gives heads or points. */
-export function measuredThreads(more: (thread: string) => Readonly<Record<string, readonly Made[]>>) {
+export function measuredThreads(more: (thread: AnyThread) => Readonly<Record<string, readonly Made[]>>) {
   const moreOf = keep(more);
   const withoutLength = keep(
     (thread: AnyThread): Candidate => ({
@@ -84,7 +84,7 @@ export function measuredThreads(more: (thread: string) => Readonly<Record<string
       designations: [thread.designation],
       common: thread.common,
       made: {
-        ...(thread.system === 'metric' ? moreOf(String(thread.dims.thread)) : {}),
+        ...moreOf(thread),
         major: thread.major,
         pitch: thread.pitch,
       },

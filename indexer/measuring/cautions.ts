@@ -1,4 +1,6 @@
+import type { Candidate, Made } from '../categories/measurable.ts';
 import { type Duty, isCritical } from '../duty.ts';
+import type { CategoryName } from '../reading/reading.ts';
 import type { Observation } from './observation.ts';
 import type { MeasureRequest } from './request.ts';
 import type { Weighed } from './weigh.ts';
@@ -19,23 +21,39 @@ export function standingCautions(duty: Duty | undefined): string[] {
 /** Readings of one diameter this far apart speak of wear or a bend, in millimetres (common practice). */
 const ovality = 0.03;
 
-/** What to mind about an answer: readings that speak of wear, no size that agrees, threads of two systems. */
+/** A calliper presses rubber by as much: readings of it part by more before they say anything (common practice). */
+const pressed = 0.1;
+
+/** What can fly when it is taken off or put on, and is measured all the same (common practice). */
+const flies: Partial<Record<CategoryName, string>> = {
+  spring: 'Springs fly: eye protection, a cloth or bag over the work, face out of line.',
+  'retaining-ring': 'Clips fly: eye protection, a finger or a cloth over the ring, face out of line.',
+};
+
+/** What to mind about an answer: what flies, readings that speak of wear, no size that agrees, threads of two systems. */
 export function cautionsOf(
   request: MeasureRequest,
   observations: readonly Observation[],
   set: readonly Weighed[],
   noneOfThese: number,
+  candidates: readonly Candidate[],
 ): string[] {
   const cautions: string[] = [];
   request.measurements.forEach(({ values }, at) => {
     if (!values || values.length < 2) return;
+    const { label, soft } = observations[at]!.measurable;
     const spread = Math.max(...values) - Math.min(...values);
-    if (spread > ovality)
+    if (spread > (soft ? pressed : ovality))
       cautions.push(
-        `The readings of the ${observations[at]!.measurable.label} differ by ${spread.toFixed(2)} mm: worn, bent or out of round.`,
+        `The readings of the ${label} differ by ${spread.toFixed(2)} mm: ${soft ? 'flattened or stretched by use' : 'worn, bent or out of round'}.`,
       );
   });
-  if (noneOfThese > 0.5)
+  cautions.push(...unknownAttributes(request, candidates));
+  if (candidates.length === 0)
+    cautions.push(
+      `No table lists a ${request.category} like this, and this bench has met none: there is nothing to name it by.`,
+    );
+  else if (noneOfThese > 0.5)
     cautions.push(
       'No size known here agrees with these measurements: measure again, or take it for a special.',
     );
@@ -44,7 +62,24 @@ export function cautionsOf(
     cautions.push(
       'Threads of two systems are among them: the wrong one starts a turn or two, then seizes and strips. Try it by hand.',
     );
-  return [...cautions, ...standingCautions(request.duty)];
+  const flying = flies[request.category];
+  return [...cautions, ...(flying ? [flying] : []), ...standingCautions(request.duty)];
+}
+
+/** What was said to be seen on the part, but no limit here knows: a head by another name. */
+function unknownAttributes({ attrs = {} }: MeasureRequest, candidates: readonly Candidate[]): string[] {
+  return Object.entries(attrs).flatMap(([key, value]) => {
+    const known = new Set<unknown>();
+    for (const { attrs: own, made } of candidates) {
+      if (own?.[key] !== undefined) known.add(own[key]);
+      for (const limits of Object.values(made))
+        for (const { when } of Array.isArray(limits) ? (limits as readonly Made[]) : [limits as Made])
+          if (when?.[key] !== undefined) known.add(when[key]);
+    }
+    return known.size === 0 || known.has(value)
+      ? []
+      : [`No table here knows a ${key} "${value}": it knows ${[...known].sort().join(', ')}.`];
+  });
 }
 
 function threadSystem(thread: unknown): string | null {

@@ -27,15 +27,22 @@ export interface Context {
 export const entropy = (shares: readonly number[]) =>
   shares.reduce((sum, share) => (share > 0 ? sum - share * Math.log2(share) : sum), 0);
 
-/** Limits of a dimension that hold for a possibility, narrowed to what was read of it already. */
+/** Forms of a part whose limits lie further apart than this many times the widest of them expect no one reading. */
+const scattered = 2;
+
+/**
+ * Limits of a dimension that hold for a possibility, narrowed to what was read of it already. Null where no table has it, and where
+ * the forms it may have lie so far apart that they expect nothing: a head's diameter before the head is seen.
+ */
 export function believed(
   { candidate }: Possibility,
   measurable: Measurable,
   { observations, attrs }: Context,
 ): Made | null {
   const all = limitsOf(candidate, measurable.key, attrs);
-  if (all.length === 0) return null;
+  if (all.length === 0 || all.some(each => each.general)) return null;
   let [min, max] = [Math.min(...all.map(each => each.min)), Math.max(...all.map(each => each.max))];
+  if (max - min > scattered * Math.max(...all.map(each => each.max - each.min)) + 100) return null;
   for (const { measurable: read, read: taken, instrument } of observations) {
     if (read.key !== measurable.key || instrument === 'pin') continue;
     const [low, high] = [taken.value - 1.25 * taken.uncertainty, taken.value + 1.25 * taken.uncertainty];

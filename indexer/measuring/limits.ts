@@ -22,10 +22,12 @@ export const agrees = (has: Attrs | undefined, seen: Attrs): boolean =>
   has === undefined ||
   Object.entries(has).every(([key, value]) => seen[key] === undefined || seen[key] === value);
 
-/** The limits of a dimension that hold for a part of these attributes; none where nothing is known. */
+/** The limits of a dimension that hold for a part of these attributes: a table's before general ones; none where nothing is known. */
 export function limitsOf(candidate: Candidate, key: string, attrs: Attrs): readonly Made[] {
   const made = candidate.made[key];
   if (made === undefined) return [];
   const all = Array.isArray(made) ? (made as readonly Made[]) : [made as Made];
-  return all.filter(each => agrees(each.when, attrs));
+  const holding = all.filter(each => agrees(each.when, attrs));
+  const known = holding.filter(each => !each.general);
+  return known.length > 0 ? known : holding;
 }

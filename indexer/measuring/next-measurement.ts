@@ -32,4 +32,4 @@ export function listed(expect: Record<string, number | string>): string {
 }
 
 const written = (value: number) =>
-  Number.isInteger(value * 100) ? value.toFixed(2) : writeMillimetres(value);
+  Math.abs(value * 100 - Math.round(value * 100)) < 1e-6 ? value.toFixed(2) : writeMillimetres(value);

@@ -81,11 +81,12 @@ function take(measurement: Measurement, measurable: Measurable, place: string): 
       : threads(measurement, threadsPerInch, place);
   }
   const values = readingsOf(measurement, measurable, place);
-  const value = (values.reduce((sum, each) => sum + each, 0) / values.length) * 1000;
+  const flattened = measurable.flattens === true;
+  const value = 1000 * (flattened ? Math.max(...values) : meanOf(values));
   const instrument = measurement.instrument ?? measurable.ways[0] ?? null;
-  const own = ownDeviation(measurable, instrument, value, values.length);
+  const own = ownDeviation(measurable, instrument, value, flattened ? 1 : values.length);
   const stated = statedDeviation(measurement, place);
-  const round = deviationAmong(values) / Math.sqrt(values.length);
+  const round = flattened ? 0 : deviationAmong(values) / Math.sqrt(values.length);
   return {
     value,
     deviation: Math.max(stated ?? own, round, 0.5),
@@ -106,10 +107,12 @@ function ownDeviation(
   return measurable.soft ? Math.max(own, deviationOf(100) / Math.sqrt(count)) : own;
 }
 
+const meanOf = (values: readonly number[]) => values.reduce((sum, each) => sum + each, 0) / values.length;
+
 /** Spread of repeated readings, in micrometres. */
 function deviationAmong(values: readonly number[]): number {
   if (values.length < 2) return 0;
-  const mean = values.reduce((sum, each) => sum + each, 0) / values.length;
+  const mean = meanOf(values);
   return 1000 * Math.sqrt(values.reduce((sum, each) => sum + (each - mean) ** 2, 0) / (values.length - 1));
 }
 

@@ -1,8 +1,9 @@
 import type { Dims } from '../../reading/reading.ts';
-import { nuts } from '../../standards/nuts.ts';
+import { type Nut, nuts } from '../../standards/nuts.ts';
+import { baNuts, inchNuts, type NutBody, olderJapaneseNuts } from '../../standards/other-nuts.ts';
 import { mm } from '../../units/length.ts';
-import { type AnyThread, everyThread } from '../every-thread.ts';
-import type { Candidate, Made, Measurable, Measuring } from '../measurable.ts';
+import { type AnyThread, everyThread, inchSizeOf } from '../every-thread.ts';
+import { type Candidate, inProportion, type Made, type Measurable, type Measuring } from '../measurable.ts';
 import { parseThread, writeThread } from '../settle-thread.ts';
 import { pitch } from '../threaded-measuring.ts';
 
@@ -18,7 +19,7 @@ const measurable: readonly Measurable[] = [
   pitch,
   {
     key: 'acrossFlats',
-    label: 'across flats',
+    label: 'width across flats',
     ways: ['calliper-outside'],
     wear: { grows: false, mean: 20 },
     range: [mm(2), mm(60)],
@@ -32,23 +33,38 @@ const measurable: readonly Measurable[] = [
   },
 ];
 
-/** Across flats and heights of the metric nuts on a thread, each for its own type. */
+/** A nut's body as its table has it: the metric ones have no least values in every standard. */
+type Body = Pick<Nut, 'standard' | 'type' | 'acrossFlats' | 'acrossFlatsMin' | 'height' | 'heightMin'>;
+
+function bodiesOn(thread: AnyThread): readonly (Body | NutBody)[] {
+  if (thread.system === 'inch') return inchNuts(inchSizeOf(thread));
+  if (thread.system === 'BA') return baNuts(thread.designation);
+  const older = olderJapaneseNuts(thread.designation);
+  return older.length > 0 ? older : nuts.filter(nut => nut.thread === thread.dims.thread);
+}
+
+/** Across flats and heights of the nuts on a thread, each for its own type, and what holds of any nut. */
 function bodies(thread: AnyThread): Readonly<Record<string, readonly Made[]>> {
-  if (thread.system !== 'metric') return {};
-  const all = nuts.filter(nut => nut.thread === thread.dims.thread);
+  const all = bodiesOn(thread);
   return {
-    acrossFlats: all.map(({ acrossFlats, acrossFlatsMin, standard, type }) => ({
-      min: acrossFlatsMin ?? acrossFlats * 0.965,
-      max: acrossFlats,
-      source: standard,
-      when: { type },
-    })),
-    thickness: all.map(({ height, heightMin, standard, type }) => ({
-      min: heightMin ?? height - mm(0.3),
-      max: height,
-      source: standard,
-      when: { type },
-    })),
+    acrossFlats: [
+      ...all.map(({ acrossFlats, acrossFlatsMin, standard, type }) => ({
+        min: acrossFlatsMin ?? acrossFlats * 0.965,
+        max: acrossFlats,
+        source: standard,
+        when: { type },
+      })),
+      inProportion(thread.nominal, 1.3, 2.6),
+    ],
+    thickness: [
+      ...all.map(({ height, heightMin, standard, type }) => ({
+        min: heightMin ?? height - mm(0.3),
+        max: height,
+        source: standard,
+        when: { type },
+      })),
+      inProportion(thread.nominal, 0.35, 2.5),
+    ],
   };
 }
 

@@ -13,6 +13,7 @@ const measurable: readonly Measurable[] = [
     wear: { grows: false, mean: 0, share: 0.01 },
     range: [mm(0.5), mm(10)],
     soft: true,
+    flattens: true,
   },
   {
     key: 'id',

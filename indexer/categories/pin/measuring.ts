@@ -1,4 +1,5 @@
 import type { Attrs, Dims } from '../../reading/reading.ts';
+import { type InchPin, inchPins } from '../../standards/inch-pins.ts';
 import { deviations } from '../../standards/iso-286.ts';
 import { lengthLimits } from '../../standards/iso-4759.ts';
 import { lengthsOf, type Pin, pins } from '../../standards/pins.ts';
@@ -53,10 +54,20 @@ const withLength = (pin: Candidate, length: Um): Candidate => ({
   made: { ...pin.made, length: lengthOf(length) },
 });
 
+/** Inch dowels and spring pins, each with its fraction of an inch. */
+const ofInch = ({ type, size, diameter, min, max }: InchPin): Candidate => ({
+  dims: { dia: toMm(diameter) },
+  attrs: { type },
+  designations: [`ASME B18.8.2 ${size}`],
+  common: 0.4,
+  made: { dia: { min, max, source: 'ASME B18.8.2' } },
+});
+
 const lists = keep((lengthMeasured: boolean): readonly Candidate[] =>
-  pins.flatMap(pin =>
-    lengthMeasured ? lengthsOf(pin).map(length => withLength(alone(pin), length)) : [alone(pin)],
-  ),
+  [
+    ...pins.map(pin => ({ pin: alone(pin), lengths: lengthsOf(pin) })),
+    ...inchPins.map(pin => ({ pin: ofInch(pin), lengths: pin.lengths })),
+  ].flatMap(({ pin, lengths }) => (lengthMeasured ? lengths.map(length => withLength(pin, length)) : [pin])),
 );
 
 const general: Attrs = { type: 'dowel' };

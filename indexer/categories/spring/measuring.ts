@@ -82,6 +82,7 @@ function rate(measured: ReadonlyMap<string, Uncertain>, attrs: Attrs): Following
   const mean = od ? od.value - wire.value : across.value + wire.value;
   if (!(active > 0) || !(mean > 0)) return [];
   const material = String(attrs.material ?? 'steel');
+  const known = shearModulus[material] !== undefined;
   const modulus = shearModulus[material] ?? shearModulus.steel!;
   const coil = { wire: wire.value, mean, active };
   const doubt = {
@@ -93,11 +94,14 @@ function rate(measured: ReadonlyMap<string, Uncertain>, attrs: Attrs): Following
   return [
     {
       what: 'rate',
-      value: springRate(coil, modulus),
-      least,
-      most,
+      value: threeFigures(springRate(coil, modulus)),
+      least: threeFigures(least),
+      most: threeFigures(most),
       unit: 'N/mm',
-      why: `G d^4 / (8 D^3 n) of ${material}, ${active} of ${coils.value} coils working (${ends} ends)`,
+      why: `G d^4 / (8 D^3 n) of ${known ? material : 'steel'}${known ? '' : `, as nobody knows "${material}" here`}${attrs.material === undefined ? ', as no material is stated' : ''}; ${active} of ${coils.value} coils work (${ends} ends)`,
     },
   ];
 }
+
+/** No spring is known closer than to a few parts in a hundred: more figures would be false. */
+const threeFigures = (value: number): number => Number(value.toPrecision(3));

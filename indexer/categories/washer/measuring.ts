@@ -1,4 +1,5 @@
 import type { Dims } from '../../reading/reading.ts';
+import { type InchWasher, inchWasherRoom, inchWashers } from '../../standards/inch-washers.ts';
 import { deviations, toleranceOf } from '../../standards/iso-286.ts';
 import { type Washer, washers } from '../../standards/iso-7089.ts';
 import { mm, toMm, type Um } from '../../units/length.ts';
@@ -46,7 +47,20 @@ const published = ({ d1, d2, h, hMin, hMax, standard, thread, type }: Washer): C
   },
 });
 
-const sizes = washers.map(published);
+/** Washers of inch screws: the same hole and outside as their fractions, thicker or thinner by much. */
+const ofInchScrew = ({ id, od, thickness, min, max, standard, size }: InchWasher): Candidate => ({
+  dims: { id: toMm(id), od: toMm(od), thickness: toMm(thickness) },
+  attrs: { type: 'flat' },
+  designations: [`${standard} ${size}`],
+  common: 0.4,
+  made: {
+    id: about(id, 50, inchWasherRoom, standard),
+    od: about(od, inchWasherRoom, inchWasherRoom, standard),
+    thickness: { min, max, source: standard },
+  },
+});
+
+const sizes = [...washers.map(published), ...inchWashers.map(ofInchScrew)];
 
 /** A washer that no table has is cut freely: h15 outside, ISO 2768 medium in thickness (0.1 mm either way). */
 export const measuring: Measuring = {
