@@ -13,8 +13,8 @@ import { readingDensity } from './measuring/density.ts';
 import { withKnown } from './measuring/known.ts';
 import { BadMeasurement, type KnownSize } from './measuring/request.ts';
 import type { Dims } from './reading/reading.ts';
-import { axialPlay, type Play, radialPlay, usualGroup } from './standards/iso-5753.ts';
-import { type Um, writeMillimetres } from './units/length.ts';
+import { axialPlay, type Play, playGroups, radialPlay, usualGroup } from './standards/iso-5753.ts';
+import { mm, type Um, writeMillimetres } from './units/length.ts';
 
 export type { Seat } from './fitting/seat.ts';
 
@@ -62,8 +62,13 @@ export interface FitAnswer {
 /** Seats are made within these of their nominal, in micrometres, by the classes above, and wear one way by a mean of some hundredths. */
 const shaftMade = { under: 25, over: 25, wear: -12 };
 const housingMade = { under: 30, over: 30, wear: 12 };
-/** A place for a bearing is as wide as it, or wider by what shims fill. */
-const widthMade = { under: 60, over: 600 };
+/** A place for a bearing is as wide as the narrowest of its size, or wider by what shims fill. */
+const widthMade = { under: 120, over: 600 };
+/**
+ * Now and then it is wider by more, where an open bearing stands for a shielded one, half a millimetre to two wider (catalogues): seldom
+ * enough that such a one is named only where none fills the place.
+ */
+const wideMade = { under: 120, over: 2500, share: 0.005 };
 
 /** Less likely than this part of the best is no answer. */
 const worthNaming = 0.002;
@@ -85,6 +90,7 @@ export function fit(request: FitRequest): FitAnswer {
       'Neither a shaft nor a housing was measured.',
       'Give "shaft", "housing" or both, each with a "value" in mm.',
     );
+  refuseUnknownGroup(request.clearance);
   const { candidates } = withKnown(bearings, bearings.candidates(new Set()), request.known ?? []);
   const weighed = candidates
     .map(candidate => ({ candidate, weight: weightOf(candidate, shaft, housing, width) }))
@@ -99,14 +105,28 @@ export function fit(request: FitRequest): FitAnswer {
   return { candidates: answers, cautions: cautionsOf(answers, request, [shaft, housing]) };
 }
 
+/** A group of play that no bearing of any bore has. */
+function refuseUnknownGroup(group: string | undefined): void {
+  if (group === undefined || radialPlay(group, mm(5)) !== null) return;
+  throw new BadMeasurement(
+    'clearance',
+    `"${group}" is no group of play.`,
+    `Name one of ${playGroups.join(', ')}, or leave it out: C3 and MC3 are not the same.`,
+  );
+}
+
 const limits = (candidate: Candidate, key: 'bore' | 'od' | 'width') => candidate.made[key] as Made;
 
 function weightOf(candidate: Candidate, shaft?: Believed, housing?: Believed, width?: Believed): number {
   let weight = candidate.common;
   if (shaft) weight *= seatWeight(limits(candidate, 'bore').max, shaft, shaftMade);
   if (housing && weight > 0) weight *= seatWeight(limits(candidate, 'od').max, housing, housingMade);
-  if (width && weight > 0)
-    weight *= seatWeight(limits(candidate, 'width').max, width, { ...widthMade, wear: 0 });
+  if (width && weight > 0) {
+    const nominal = limits(candidate, 'width').max;
+    weight *=
+      (1 - wideMade.share) * seatWeight(nominal, width, { ...widthMade, wear: 0 }) +
+      wideMade.share * seatWeight(nominal, width, { ...wideMade, wear: 0 });
+  }
   return weight;
 }
 
@@ -182,6 +202,10 @@ function inchWords(bore: Um): string[] {
   return name === null ? [] : [`An inch bearing: bore ${name} in.`];
 }
 
+/** More likely tight than loose, and by more than a push. */
+const isPress = ({ clearanceProbability, interferenceMax }: FitOf) =>
+  clearanceProbability < 0.5 && interferenceMax > 0.005;
+
 /** A doubt of a seat above this, in micrometres, is wider than the fits of small bearings. */
 const coarse = 10;
 
@@ -208,7 +232,7 @@ function cautionsOf(
     cautions.push(
       'Inch and metric sizes are among them: a bearing that needs force may be of the other system.',
     );
-  if (answers.some(each => each.play !== null && each.play.state !== 'free'))
+  if (answers.some(({ onShaft, inHousing }) => [onShaft, inHousing].some(of => of && isPress(of))))
     cautions.push(
       'A press can take all the play: turned by hand it must run free. Press on the fitted ring only, with eye protection.',
     );

@@ -90,7 +90,7 @@ function byClass({ nominal, class: toleranceClass }: Seat, place: string): Belie
     throw new BadMeasurement(
       `${place}.class`,
       `ISO 286 has no limits here for ${toleranceClass} of ${nominal ?? 'no nominal'}.`,
-      'Give "nominal" up to 50 mm and a class such as h6 or H7.',
+      'Give "nominal" up to 120 mm and a class such as h6 or H7.',
     );
   const [min, max] = [at + found.lower, at + found.upper];
   return { min, max, middle: (min + max) / 2, deviation: null, nominal: at, instrument: null };

@@ -5,6 +5,12 @@ import type { Believed } from './seat.ts';
 /** Both rings of a hand-assembled mechanism slip in by finger with up to this clearance, in millimetres (common practice). */
 const byFinger = 0.025;
 
+/** A chance from which it is said to be so. */
+const likely = 0.9;
+
+/** Interference that a light push takes, in millimetres (common practice). */
+const lightPush = 0.004;
+
 interface Fitted {
   readonly onShaft: FitOf | null;
   readonly inHousing: FitOf | null;
@@ -26,14 +32,24 @@ export function howItGoes({ onShaft, inHousing, gap, shaft, housing, bore, od }:
   ];
 }
 
-function sentence({ kind, clearanceMin, clearanceMax, interferenceMax, interferenceMin }: FitOf): string {
+function sentence({
+  kind,
+  clearanceMin,
+  clearanceMax,
+  interferenceMax,
+  clearanceProbability,
+}: FitOf): string {
   if (kind === 'interference')
-    return `a press fit of ${millimetres(interferenceMin)} to ${millimetres(interferenceMax)}; hand-assembled mechanisms want none: look for dirt, a bend, or the other system.`;
-  if (kind === 'transition')
-    return `clearance up to ${millimetres(clearanceMax)} or interference up to ${millimetres(interferenceMax)}; it slips on by finger or wants a light push.`;
-  if (clearanceMin > byFinger)
-    return `loose by ${millimetres(clearanceMin)} to ${millimetres(clearanceMax)}: the ring can creep.`;
-  return `clearance ${millimetres(clearanceMin)} to ${millimetres(clearanceMax)}; it slips on by finger${clearanceMax > byFinger ? ', perhaps loosely' : ', as hand-assembled mechanisms want'}.`;
+    return 'a press fit; hand-assembled mechanisms want none: look for dirt, a bend, or the other system.';
+  if (kind === 'clearance' && clearanceMin > byFinger)
+    return `loose by ${millimetres(clearanceMin)} at least: the ring can creep.`;
+  if (kind === 'clearance')
+    return `slips on by finger${clearanceMax > byFinger ? ', perhaps loosely' : ''}, as hand-assembled mechanisms want.`;
+  if (clearanceProbability >= likely)
+    return `most likely slips on by finger${clearanceMax > byFinger ? ', perhaps loosely' : ''}, as hand-assembled mechanisms want.`;
+  if (clearanceProbability <= 1 - likely && interferenceMax > lightPush)
+    return 'most likely wants a press; hand-assembled mechanisms want none: look for dirt, a bend, or the other system.';
+  return 'slips on by finger or wants a light push.';
 }
 
 const millimetres = (value: number) => `${writeMillimetres(value)} mm`;

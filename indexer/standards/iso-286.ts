@@ -2,7 +2,7 @@ import { mm, type Um } from '../units/length.ts';
 import { defineTable, rising } from './table.ts';
 
 /**
- * Limits and fits (ISO 286): tolerance grades IT4 to IT17 up to 120 mm, and deviations of shafts and holes up to 50 mm.
+ * Limits and fits (ISO 286): tolerance grades IT4 to IT17 and deviations of shafts and holes, up to 120 mm.
  *
  * Sources: IT5 to IT11 up to 50 mm and the letters f to p from a public table of deviations, the NSK fit tables and a
  * JIS B 0401 page, checked against each other; IT4, IT12 up, all above 50 mm, and the letters d, e, r, s from memory.
@@ -81,7 +81,7 @@ const grades = defineTable(
 /** Fundamental deviations in micrometres: d to g are the upper one of a shaft, k to s the lower one, j5 to j7 the lower one by grade. */
 const fundamentals = defineTable(
   'ISO 286 fundamental deviations of shafts',
-  'public deviation table and JIS B 0401 page; d, e, r, s from memory',
+  'public deviation table and JIS B 0401 page; d, e, r, s and above 50 mm from memory',
   [
     'to: mm',
     'd: um',
@@ -106,6 +106,10 @@ const fundamentals = defineTable(
     [18, -50, -32, -16, -6, 0, -3, -3, -6, 1, 7, 12, 18, 23, 28],
     [30, -65, -40, -20, -7, 0, -4, -4, -8, 2, 8, 15, 22, 28, 35],
     [50, -80, -50, -25, -9, 0, -5, -5, -10, 2, 9, 17, 26, 34, 43],
+    [65, -100, -60, -30, -10, 0, -7, -7, -12, 2, 11, 20, 32, 41, 53],
+    [80, -100, -60, -30, -10, 0, -7, -7, -12, 2, 11, 20, 32, 43, 59],
+    [100, -120, -72, -36, -12, 0, -9, -9, -15, 3, 13, 23, 37, 51, 71],
+    [120, -120, -72, -36, -12, 0, -9, -9, -15, 3, 13, 23, 37, 54, 79],
   ],
   rising(['to']),
   ({ d, e, f, g, h, k, m, n, p, r, s }) =>
@@ -121,9 +125,9 @@ const fundamentals = defineTable(
 
 /** Upper deviation of holes J6 to J8, in micrometres, by range: the older form of JS. */
 const holesJ: Readonly<Record<string, readonly number[]>> = {
-  J6: [2, 5, 5, 6, 8, 10],
-  J7: [4, 6, 8, 10, 12, 14],
-  J8: [6, 10, 12, 15, 20, 24],
+  J6: [2, 5, 5, 6, 8, 10, 13, 13, 16, 16],
+  J7: [4, 6, 8, 10, 12, 14, 18, 18, 22, 22],
+  J8: [6, 10, 12, 15, 20, 24, 28, 28, 34, 34],
 };
 
 /** Upper and lower deviation from nominal, in micrometres; halves occur in js and JS. */
@@ -140,7 +144,7 @@ export function toleranceOf(grade: number, nominal: Um): number | null {
 
 /**
  * Deviations of a tolerance class (`h6`, `H7`, `js5`, `K6`) at a nominal size in micrometres, from the tables of ISO 286-2.
- * Null for a size above 50 mm and for a class that the standard or these tables do not have.
+ * Null for a size above 120 mm and for a class that the standard or these tables do not have.
  */
 export function deviations(toleranceClass: string, nominal: Um): Deviations | null {
   const [, letter, digits] = /^([d-hj-np-s]|js|[D-HJ-NP-S]|JS)(\d{1,2})$/.exec(toleranceClass) ?? [];

@@ -5,8 +5,8 @@ import { defineTable, larger, rising } from './table.ts';
  * Tolerances of radial ball bearings (ISO 492): by how much the mean bore, the mean outside diameter and the ring width may
  * lie under nominal. The upper deviation is nought throughout.
  *
- * Sources: NSK catalogue table 8.2 and FBJ catalogue table 3, which agree. Above 50 mm bore and 80 mm outside diameter the
- * tables here end.
+ * Sources: NSK catalogue table 8.2 and FBJ catalogue table 3, which agree. Outside diameters
+ * above 80 mm from memory. Above 50 mm bore and 150 mm outside diameter the tables here end.
  */
 const ranges = ['over: mm', 'to: mm', 'normal: number', 'class6: number', 'class5: number'] as const;
 
@@ -42,6 +42,8 @@ const outside = defineTable(
     [18, 30, -9, -8, -6],
     [30, 50, -11, -9, -7],
     [50, 80, -13, -11, -9],
+    [80, 120, -15, -13, -10],
+    [120, 150, -18, -15, -11],
   ],
   rising(['over']),
   larger('to', 'over'),
@@ -76,7 +78,7 @@ export interface BearingTolerances {
 
 /**
  * By how much a bearing's bore, outside diameter and ring width may lie under nominal, in micrometres. The width of the
- * outer ring takes the value of the inner ring, so by bore. Null outside the tables: bore 0.6 to 50, outside diameter to 80 mm.
+ * outer ring takes the value of the inner ring, so by bore. Null outside the tables: bore 0.6 to 50, outside diameter to 150 mm.
  */
 export function bearingTolerances(
   size: { readonly bore: Um; readonly od: Um },

@@ -41,6 +41,9 @@ const miniature: Readonly<Record<string, readonly [number, number]>> = {
   MC6: [20, 28],
 };
 
+/** The groups by name, tight to loose. */
+export const playGroups: readonly string[] = ['C2', 'CN', 'C3', 'C4', ...Object.keys(miniature)];
+
 /** Least and greatest radial play, in micrometres. */
 export interface Play {
   readonly min: number;

@@ -34,6 +34,27 @@ describe('a bearing of the normal class on a shaft', () => {
     });
   });
 
+  // k6 of 10 to 18 mm is +1/+12, of 18 to 30 mm +2/+15, m6 of 3 to 6 mm +4/+12 (ISO 286-2); bores 0/-8 and above 18 mm 0/-10 (ISO 492).
+  it.each([
+    [12, 'k6', 0, 20],
+    [12, 'g6', 17, 2],
+    [15, 'h6', 11, 8],
+    [17, 'js6', 5.5, 13.5],
+    [20, 'k6', 0, 25],
+    [25, 'js6', 6.5, 16.5],
+    [25, 'h6', 13, 10],
+    [30, 'g6', 20, 3],
+    [40, 'k6', 0, 30],
+    [5, 'm6', 0, 20],
+  ])(
+    '%d mm %s: clearance %d, interference %d (ISO 286-2 and ISO 492)',
+    (nominal, toleranceClass, clearance, interference) => {
+      const fitted = onShaft(nominal, toleranceClass);
+      expect(fitted?.clearanceMax).toBeCloseTo(clearance / 1000, 6);
+      expect(fitted?.interferenceMax).toBeCloseTo(interference / 1000, 6);
+    },
+  );
+
   it('h6 is as often loose as tight', () => {
     expect(onShaft(5, 'h6')?.clearanceProbability).toBeCloseTo(0.5, 2);
   });
@@ -46,6 +67,12 @@ describe('a bearing of the normal class in a housing', () => {
     [16, 'H7', 26, 0],
     [22, 'H7', 30, 0],
     [16, 'N7', 3, 23],
+    // Above 50 mm: H7 0/+30 to 80, 0/+35 to 120; N7 -9/-39, J7 +18/-12; outsides 0/-13 to 80, 0/-15 to 120.
+    [52, 'H7', 43, 0],
+    [62, 'H7', 43, 0],
+    [90, 'H7', 50, 0],
+    [52, 'N7', 4, 39],
+    [62, 'J7', 31, 12],
   ])('%d mm %s: clearance %d, interference %d', (nominal, toleranceClass, clearance, interference) => {
     const fitted = bearingsFor({ housing: { nominal, class: toleranceClass } }).candidates[0]?.inHousing;
     expect(fitted?.clearanceMax).toBeCloseTo(clearance / 1000, 6);
@@ -108,6 +135,21 @@ describe('a measured shaft and housing', () => {
     expect(first?.reasons.join(' ')).toContain('worn');
   });
 
+  it('says what hand-assembled mechanisms want: by finger where it is loose, none where it is a press', () => {
+    const words = (toleranceClass: string) =>
+      bearingsFor({ shaft: { nominal: 5, class: toleranceClass } }).candidates[0]?.reasons.join(' ');
+    expect(words('f7')).toContain('slips on by finger');
+    expect(words('h6')).toContain('by finger or wants a light push');
+    expect(words('m6')).toContain('hand-assembled mechanisms want none');
+  });
+
+  it('warns of a press where one is likely, not where a calliper is coarse', () => {
+    const cautions = (value: number, instrument: 'micrometer' | 'calliper-outside') =>
+      bearingsFor({ shaft: { value, instrument } }).cautions.join(' ');
+    expect(cautions(5.01, 'micrometer')).toContain('A press can take all the play');
+    expect(cautions(4.98, 'calliper-outside')).not.toContain('A press can take');
+  });
+
   it('nothing sits on a shaft between sizes', () => {
     const nothing = bearingsFor({
       shaft: { value: 5.4, instrument: 'micrometer' },
@@ -128,6 +170,16 @@ describe('the play that is left', () => {
       axial: { min: 0.04, max: 0.1 },
       state: 'free',
     });
+  });
+
+  it('of a group that there is none of is refused, with those there are', () => {
+    try {
+      bearingsFor({ shaft: { nominal: 5, class: 'h6' }, clearance: 'C9' });
+      expect.unreachable();
+    } catch (error) {
+      expect((error as BadMeasurement).place).toBe('clearance');
+      expect((error as BadMeasurement).remedy).toContain('MC3');
+    }
   });
 
   it('of C3 is 0.008 to 0.023: C3 is not MC3', () => {
@@ -161,6 +213,28 @@ describe('a gap beside the bearing', () => {
       width: { value: 4.5, uncertainty: 0.01 },
     }).candidates;
     expect(first?.shims[0]).toMatchObject({ ring: 'inner', standard: null, id: 5, od: 7 });
+  });
+
+  it('wider than any bearing of the seats still names the one that goes, with its shims', () => {
+    const { candidates } = bearingsFor({
+      shaft: { nominal: 17, class: 'h6' },
+      housing: { nominal: 35, class: 'H7' },
+      width: { value: 11.4, uncertainty: 0.02 },
+    });
+    // 6003 is 17x35x10 alone: 1.4 mm are left, and at most 1.5 with the ring's own tolerance.
+    expect(candidates.map(each => each.size)).toEqual(['bearing 17x35x10']);
+    expect(candidates[0]?.widthGap?.max).toBeCloseTo(1.54, 2);
+    expect(candidates[0]?.shims[0]?.leaves.min).toBeGreaterThanOrEqual(0);
+  });
+
+  it('of a place as narrow as the narrowest of its size may hold it, or may not', () => {
+    const [first] = bearingsFor({
+      shaft: { nominal: 5, class: 'h6' },
+      housing: { nominal: 11, class: 'H7' },
+      width: { value: 3.9, uncertainty: 0.01 },
+    }).candidates;
+    expect(first?.size).toBe('bearing 5x11x4');
+    expect(first?.reasons.join(' ')).toContain('measure the bearing’s own width');
   });
 
   it('that closes on the bearing is never forced', () => {
