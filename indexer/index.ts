@@ -44,3 +44,4 @@ export {
   type Span,
 } from './reading/reading.ts';
 export { designationsOf, openOf, parseSize, type Size, writeItem, writeSize } from './size.ts';
+export { playGroups } from './standards/iso-5753.ts';

@@ -1,6 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { readLengths } from '../../web/measure/read-lengths.ts';
+import { readDoubt, readLengths } from '../../web/measure/read-lengths.ts';
 import { launchBrowser } from '../support/browser.ts';
 import { type Program, startProgram } from '../support/program.ts';
 import { expectSound, openSheet, wordsOf } from './sheet.ts';
@@ -35,6 +35,8 @@ describe('readLengths: what a person types and a calliper sends', () => {
     ['4.93 5.00', [4.93, 5]],
     ['4,93; 5,00', [4.93, 5]],
     ['4.93–5.00', [4.93, 5]],
+    ['3/16" ±0.01', [4.763]],
+    ['4,93 5,00 +- 0,02', [4.93, 5]],
     ['', []],
   ])('%j', (typed, lengths) => expect(readLengths(typed)).toEqual(lengths));
 
@@ -42,6 +44,12 @@ describe('readLengths: what a person types and a calliper sends', () => {
     expect(readLengths(typed)).toBeNull(),
   );
 });
+
+test.each([
+  ['4.98 ±0.01', 0.01],
+  ['4,98 +/- 0,01 mm', 0.01],
+  ['4.98', undefined],
+])('readDoubt(%j) is %s', (typed, doubt) => expect(readDoubt(typed)).toBe(doubt));
 
 test.each(['4.93', '4,93 5,00', '5.00'])(
   'a bearing of bore %s inside jaws, outside 10.99, width 3.98 is 5x11x4',
@@ -100,6 +108,41 @@ test('the dimension in hand is drawn in the accent, and Enter goes on to the nex
   await page.keyboard.type('10.99');
   await expect.poll(() => focused.textContent()).toBe('Ø10.99');
   expect(await page.getByLabel('Outside diameter', { exact: true }).inputValue()).toBe('10.99');
+  await close();
+});
+
+test('a doubt of one’s own stands in for the instrument’s', async () => {
+  const { page, close } = await openSheet(browser, program.origin, wide);
+  await page.goto('/measure/ball');
+  await page.getByLabel('Diameter', { exact: true }).fill('4.762 ±0.002');
+  await page.getByText('± 0.002').waitFor();
+  expect(await wordsOf(answer(page))).toMatch(/^4\.763/);
+  await close();
+});
+
+test('a spring tells its rate with its range, and that no list names it', async () => {
+  const { page, close } = await openSheet(browser, program.origin, wide);
+  await page.goto('/measure/spring');
+  await page.getByLabel('Wire diameter', { exact: true }).fill('0.47');
+  await page.getByLabel('Outside diameter', { exact: true }).fill('5.1');
+  await page.getByLabel('Coils in all', { exact: true }).fill('10');
+  const follows = page.locator('.section', { has: page.getByRole('heading', { name: 'What follows' }) });
+  // 79 300 x 0.47^4 / (8 x 4.63^3 x 8) = 0.609 N/mm (spring makers' formula), to three figures at most.
+  expect(await wordsOf(follows)).toMatch(/rate: 0\.609 N\/mm, between 0\.\d{1,3} and 0\.\d{1,3}G/);
+  await page.getByText('Springs fly').waitFor();
+  await close();
+});
+
+test('a printed group of play counts: C3 is not MC3', async () => {
+  const { page, close } = await openSheet(browser, program.origin, wide);
+  await page.goto('/fit');
+  await page.getByLabel('Instrument for shaft').selectOption('micrometer');
+  await page.getByLabel(/^Shaft, where/).fill('7.98');
+  const first = page.locator('.fit').first();
+  // Two bearing makers' handbooks: MC3 is 0.005 to 0.010, C3 0.008 to 0.023 up to 10 mm bore.
+  await expect.poll(() => wordsOf(first)).toContain('0.005 to 0.01 mm radial, from group MC3');
+  await page.getByLabel('Group of play printed on the bearing').selectOption('C3');
+  await expect.poll(() => wordsOf(first)).toContain('0.008 to 0.023 mm radial, from group C3');
   await close();
 });
 

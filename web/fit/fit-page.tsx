@@ -7,15 +7,17 @@ import {
   fit,
   type Instrument,
   type KnownSize,
+  playGroups,
   type Seat,
 } from '../../indexer/index.ts';
 import { DutyOfPart } from '../measure/duty-of-part.tsx';
 import { keepInstrument, keptInstrument } from '../measure/instrument-kept.ts';
 import { Cautions } from '../measure/measure-next.tsx';
-import { readLengths } from '../measure/read-lengths.ts';
+import { readDoubt, readLengths } from '../measure/read-lengths.ts';
 import { ReadingField, toNextField } from '../measure/reading-field.tsx';
 import { useKnownSizes } from '../measure/use-known.ts';
 import { Ways } from '../measure/ways.tsx';
+import { Choice } from '../ui/controls.tsx';
 import { Section, Sheet } from '../ui/sheet.tsx';
 import { Empty } from '../ui/states.tsx';
 import { FitOne } from './fit-one.tsx';
@@ -46,9 +48,13 @@ export function FitPage() {
         seats.map(({ name, ways }) => [name, keptInstrument(`seat.${name}`, ways)]),
       ) as Record<SeatName, Instrument>,
   );
+  const [group, setGroup] = useState('');
   const [duty, setDuty] = useState<Duty>('not-stated');
   const known = useKnownSizes();
-  const { answer, bad } = useMemo(() => answerTo(typed, by, duty, known), [typed, by, duty, known]);
+  const { answer, bad } = useMemo(
+    () => answerTo(typed, by, group, duty, known),
+    [typed, by, group, duty, known],
+  );
   return (
     <Sheet
       title="Fit: a bearing for a seat"
@@ -81,6 +87,16 @@ export function FitPage() {
                 }}
               />
             ))}
+            <Choice
+              label="Group of play printed on the bearing"
+              value={group}
+              onChange={event => setGroup(event.target.value)}
+            >
+              <option value="">none printed</option>
+              {playGroups.map(each => (
+                <option key={each}>{each}</option>
+              ))}
+            </Choice>
             <DutyOfPart value={duty} onChange={setDuty} />
           </form>
         </Section>
@@ -117,17 +133,21 @@ export function FitPage() {
 function answerTo(
   typed: Record<SeatName, string>,
   by: Record<SeatName, Instrument>,
+  group: string,
   duty: Duty,
   known: readonly KnownSize[],
 ): { answer: FitAnswer | null; bad: BadMeasurement | null } {
   const seatOf = (name: SeatName): Seat | undefined => {
     const values = readLengths(typed[name]);
-    return values && values.length > 0 ? { values, instrument: by[name] } : undefined;
+    return values && values.length > 0
+      ? { values, instrument: by[name], uncertainty: readDoubt(typed[name]) }
+      : undefined;
   };
   const request: FitRequest = {
     shaft: seatOf('shaft'),
     housing: seatOf('housing'),
     width: seatOf('width'),
+    clearance: group || undefined,
     duty,
     known,
   };

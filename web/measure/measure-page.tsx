@@ -132,12 +132,16 @@ function MeasureOne({ category }: { category: CategoryName }) {
         ) : null}
         {answer ? (
           <>
-            <WhatItCanBe answer={answer} measurables={measurables} focus={focus} known={known} />
-            <div className="columns">
-              <div className="stack">
-                <MeasureNext answer={answer} />
-                <Follows follows={answer.follows} />
-              </div>
+            <Follows follows={answer.follows} />
+            <WhatItCanBe
+              category={category}
+              answer={answer}
+              measurables={measurables}
+              focus={focus}
+              known={known}
+            />
+            <div className={answer.next.length > 0 ? 'columns' : 'alone'}>
+              <MeasureNext answer={answer} />
               <Cautions cautions={answer.cautions} />
             </div>
           </>

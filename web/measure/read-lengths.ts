@@ -1,10 +1,22 @@
+/** A doubt of one's own behind the readings: `4.98 ±0.01`, `4,98 +- 0,01`. */
+const ownDoubt = /\s*(?:±|\+\/?-)\s*(\d+(?:[.,]\d*)?|[.,]\d+)\s*(?:mm)?\s*$/i;
+
+/** The doubt that is typed behind the readings, in millimetres; undefined where there is none. */
+export function readDoubt(typed: string): number | undefined {
+  const found = ownDoubt.exec(typed)?.[1];
+  return found === undefined ? undefined : Number(found.replace(',', '.'));
+}
+
 /**
  * Lengths as a person types them or a calliper sends them, in millimetres: `4.98`, `4,98`, `3/16`, `1 1/8"`, `0.1875"`,
- * `0.196 in`. A fraction is of an inch. Several readings of one place stand behind one another: `4.93 5.00`, `4,93; 5,00`.
- * Empty for nothing typed; null for what is no length.
+ * `0.196 in`. A fraction is of an inch. Several readings of one place stand behind one another: `4.93 5.00`, `4,93; 5,00`;
+ * a doubt of one's own (`±0.01`) may follow them all. Empty for nothing typed; null for what is no length.
  */
 export function readLengths(typed: string): number[] | null {
-  const text = typed.trim().replace(/[”″]|''/g, '"');
+  const text = typed
+    .replace(ownDoubt, '')
+    .trim()
+    .replace(/[”″]|''/g, '"');
   if (text === '') return [];
   const readings: number[] = [];
   let rest = text;

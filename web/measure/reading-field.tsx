@@ -17,7 +17,7 @@ interface ReadingFieldProps {
   counted?: boolean;
 }
 
-/** A big number field that takes what a calliper sends: comma, point or fraction, and several readings one after the other. */
+/** A big number field that takes what a calliper sends: comma, point or fraction, several readings one after the other, and a doubt of one's own. */
 export function ReadingField(props: ReadingFieldProps) {
   const {
     label,
@@ -47,10 +47,13 @@ export function ReadingField(props: ReadingFieldProps) {
         enterKeyHint="next"
         value={value}
         aria-invalid={wrong || undefined}
-        aria-describedby={`${id}-said`}
+        aria-describedby={`${id}-said ${id}-doubt`}
         onChange={event => onChange(event.target.value)}
         onFocus={onFocus}
       />
+      <span className="label doubt" id={`${id}-doubt`}>
+        {doubt === undefined || wrong ? '' : `± ${Math.round(doubt * 1000) / 1000}`}
+      </span>
       {ways.length > 1 ? (
         <select
           aria-label={`Instrument for ${label.toLowerCase()}`}
@@ -67,13 +70,7 @@ export function ReadingField(props: ReadingFieldProps) {
       <span className={wrong ? 'wrong said' : 'label said'} id={`${id}-said`}>
         {wrong
           ? 'That is no length: write 4.98, 4,98 or 3/16.'
-          : [
-              counted ? '' : saidWords(value, said),
-              doubt === undefined ? '' : `± ${Math.round(doubt * 1000) / 1000}`,
-              hint ?? '',
-            ]
-              .filter(Boolean)
-              .join(', ')}
+          : [counted ? '' : saidWords(value, said), hint ?? ''].filter(Boolean).join(', ')}
       </span>
     </div>
   );

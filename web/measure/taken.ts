@@ -7,7 +7,7 @@ import type {
   Measurement,
   MeasureRequest,
 } from '../../indexer/index.ts';
-import { readLengths } from './read-lengths.ts';
+import { readDoubt, readLengths } from './read-lengths.ts';
 
 /** How a pitch is taken: counted over a length, by the leaf of a gauge, or as threads to the inch. */
 export type PitchWay = 'counted' | 'gauge' | 'per-inch';
@@ -64,10 +64,13 @@ function measurementOf(dimension: string, text: string, taken: Taken): Measureme
   }
   const values = readLengths(text);
   if (!values || values.length === 0) return [];
+  const uncertainty = readDoubt(text);
   if (dimension === 'pitch' && taken.pitchWay === 'counted')
-    return [{ dimension, span: mean(values), pitches: taken.pitches, instrument: 'calliper-outside' }];
+    return [
+      { dimension, span: mean(values), pitches: taken.pitches, instrument: 'calliper-outside', uncertainty },
+    ];
   const instrument = dimension === 'pitch' ? 'thread-gauge' : taken.instruments[dimension];
-  return [{ dimension, values, ...(instrument && { instrument }) }];
+  return [{ dimension, values, uncertainty, ...(instrument && { instrument }) }];
 }
 
 const mean = (values: readonly number[]) => values.reduce((sum, each) => sum + each, 0) / values.length;

@@ -2,13 +2,14 @@ import { Fragment, useState } from 'react';
 import { Link } from 'wouter';
 import {
   type CandidateAnswer,
+  type CategoryName,
   gaugeOf,
   type KnownSize,
   type Measurable,
   type MeasureAnswer,
   parseSize,
 } from '../../indexer/index.ts';
-import { Size, SizeLink, takeApart } from '../part/size.tsx';
+import { Size, SizeLink, takeApart, titleOf } from '../part/size.tsx';
 import { Choice } from '../ui/controls.tsx';
 import { Section } from '../ui/sheet.tsx';
 import { chanceWords } from './chance.ts';
@@ -18,6 +19,7 @@ import { LimitsBar, readingOf, Scale, spanOf } from './limits-picture.tsx';
 const rows = 8;
 
 interface WhatItCanBeProps {
+  category: CategoryName;
   answer: MeasureAnswer;
   measurables: readonly Measurable[];
   /** The dimension in hand. */
@@ -26,7 +28,7 @@ interface WhatItCanBeProps {
 }
 
 /** The answer: the set that cannot be told apart as a heading, then each candidate by its probability over its limits. */
-export function WhatItCanBe({ answer, measurables, focus, known }: WhatItCanBeProps) {
+export function WhatItCanBe({ category, answer, measurables, focus, known }: WhatItCanBeProps) {
   const [chosen, setChosen] = useState<string>();
   const measured = measurables.filter(({ key, counted }) => !counted && readingOf(key, answer.taken));
   const shown = [chosen, focus, measured[0]?.key].find(key => measured.some(each => each.key === key));
@@ -37,8 +39,8 @@ export function WhatItCanBe({ answer, measurables, focus, known }: WhatItCanBePr
   const told = new Set(answer.cannotTellApart);
   return (
     <Section title="What it can be" aside="limits of its standard, and how often this bench meets each">
-      <Heading answer={answer} />
-      {measured.length > 1 ? (
+      <Heading category={category} answer={answer} />
+      {measured.length > 1 && answer.candidates.length > 0 ? (
         <Choice
           className="which"
           label="Limits shown"
@@ -52,13 +54,15 @@ export function WhatItCanBe({ answer, measurables, focus, known }: WhatItCanBePr
           ))}
         </Choice>
       ) : null}
-      <div className="candidates-scale">{span ? <Scale span={span} /> : null}</div>
+      <div className="candidates-scale">
+        {span && answer.candidates.length > 0 ? <Scale span={span} /> : null}
+      </div>
       <ol className="candidates">
         {answer.candidates.slice(0, many).map((candidate, order) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: two candidates may share a size, and the list is drawn anew
           <li key={`${candidate.size} ${order}`}>
             <div className="who">
-              <TheSize candidate={candidate} known={known} />
+              <TheSize candidate={candidate} />
             </div>
             <div className="where">
               {shown && read && span ? (
@@ -72,14 +76,17 @@ export function WhatItCanBe({ answer, measurables, focus, known }: WhatItCanBePr
               ) : null}
             </div>
             <Chance probability={candidate.probability} />
-            <details className="why">
-              <summary>Why</summary>
-              <ul>
-                {candidate.reasons.map(reason => (
-                  <li key={reason}>{reason}</li>
-                ))}
-              </ul>
-            </details>
+            <div className="more">
+              <Elsewhere size={candidate.size} known={known} />
+              <details>
+                <summary>Why</summary>
+                <ul>
+                  {candidate.reasons.map(reason => (
+                    <li key={reason}>{reason}</li>
+                  ))}
+                </ul>
+              </details>
+            </div>
           </li>
         ))}
         <li>
@@ -93,10 +100,12 @@ export function WhatItCanBe({ answer, measurables, focus, known }: WhatItCanBePr
           {all ? 'Show the likeliest only' : `Show all ${answer.candidates.length}`}
         </button>
       ) : null}
-      <p className="label key">
-        <span className="swatch made" /> limits it is made to
-        <span className="swatch doubt" /> your reading and its doubt
-      </p>
+      {answer.candidates.length > 0 ? (
+        <p className="label key">
+          <span className="swatch made" /> limits it is made to
+          <span className="swatch doubt" /> your reading and its doubt
+        </p>
+      ) : null}
     </Section>
   );
 }
@@ -105,8 +114,13 @@ const isTold = ({ size, attrs }: CandidateAnswer, told: ReadonlySet<string>) =>
   told.has(size) || told.has(`${size} ${attrs.type ?? ''}`);
 
 /** What the measurements settle, or what they cannot. */
-function Heading({ answer: { cannotTellApart, noneOfThese, candidates } }: { answer: MeasureAnswer }) {
-  if (noneOfThese > 0.5 || candidates.length === 0)
+function Heading({
+  category,
+  answer: { cannotTellApart, noneOfThese, candidates },
+}: Pick<WhatItCanBeProps, 'category' | 'answer'>) {
+  if (candidates.length === 0)
+    return <p className="say">No {titleOf(category)} known here is like this one.</p>;
+  if (noneOfThese > 0.5)
     return (
       <p className="say">None of the sizes known here agrees: measure again, or take it for a special.</p>
     );
@@ -147,26 +161,33 @@ function Named({ name }: { name: string }) {
   );
 }
 
-/** A candidate, what else it is called, and where this bench has it. */
-function TheSize({ candidate, known }: { candidate: CandidateAnswer; known: readonly KnownSize[] }) {
-  const { size, designations, attrs } = candidate;
+/** A candidate and what else it is called. */
+function TheSize({ candidate: { size, designations, attrs } }: { candidate: CandidateAnswer }) {
+  return (
+    <>
+      {parseSize(size) ? <SizeLink size={size} /> : <Size size={size} />}
+      <span className="label">
+        {[...designations.slice(0, 3), ...(attrs.type ? [String(attrs.type)] : [])].join(', ')}
+      </span>
+    </>
+  );
+}
+
+/** Where this bench has a size, and its outline at true size. */
+function Elsewhere({ size, known }: { size: string; known: readonly KnownSize[] }) {
   const whole = parseSize(size) !== null;
   const parts = known
     .filter(each => each.size === size || (!whole && each.size.startsWith(`${size}x`)))
     .reduce((sum, each) => sum + each.count, 0);
   return (
     <>
-      {whole ? <SizeLink size={size} /> : <Size size={size} />}
-      <span className="label">
-        {[...designations.slice(0, 3), ...(attrs.type ? [String(attrs.type)] : [])].join(', ')}
-      </span>
       {parts > 0 ? (
-        <Link className="label here" href={`/find?q=${encodeURIComponent(size)}`}>
+        <Link className="here" href={`/find?q=${encodeURIComponent(size)}`}>
           {parts} {parts === 1 ? 'part' : 'parts'} here
         </Link>
       ) : null}
       {whole && gaugeOf(size) ? (
-        <Link className="label here" href={`/gauge?sizes=${encodeURIComponent(size)}`}>
+        <Link className="here" href={`/gauge?sizes=${encodeURIComponent(size)}`}>
           at true size
         </Link>
       ) : null}
