@@ -10,6 +10,7 @@ import { type ShimAnswer, shimsFor } from './fitting/shims.ts';
 import { howItGoes } from './fitting/words.ts';
 import { standingCautions } from './measuring/cautions.ts';
 import { readingDensity } from './measuring/density.ts';
+import type { Instrument } from './measuring/instruments.ts';
 import { withKnown } from './measuring/known.ts';
 import { BadMeasurement, type KnownSize } from './measuring/request.ts';
 import type { Dims } from './reading/reading.ts';
@@ -54,8 +55,18 @@ export interface FitCandidate {
   reasons: string[];
 }
 
+/** What was taken of a seat: millimetres, with the doubt that was stated or is the instrument's own, or half its tolerance. */
+export interface SeatTaken {
+  seat: 'shaft' | 'housing' | 'width';
+  value: number;
+  uncertainty: number;
+  /** Null of a seat that is told by its class. */
+  instrument: Instrument | null;
+}
+
 export interface FitAnswer {
   candidates: FitCandidate[];
+  taken: SeatTaken[];
   cautions: string[];
 }
 
@@ -102,8 +113,23 @@ export function fit(request: FitRequest): FitAnswer {
   const answers = likely.map(({ candidate, weight }) =>
     answerFor(candidate, weight / best, { shaft, housing, width }, request.clearance),
   );
-  return { candidates: answers, cautions: cautionsOf(answers, request, [shaft, housing]) };
+  return {
+    candidates: answers,
+    taken: [
+      ...(shaft ? [takenAs('shaft', shaft)] : []),
+      ...(housing ? [takenAs('housing', housing)] : []),
+      ...(width ? [takenAs('width', width)] : []),
+    ],
+    cautions: cautionsOf(answers, request, [shaft, housing]),
+  };
 }
+
+const takenAs = (seat: SeatTaken['seat'], { middle, min, max, instrument }: Believed): SeatTaken => ({
+  seat,
+  value: tenth(middle),
+  uncertainty: tenth((max - min) / 2),
+  instrument,
+});
 
 /** A group of play that no bearing of any bore has. */
 function refuseUnknownGroup(group: string | undefined): void {

@@ -160,6 +160,14 @@ export const fitAnswer = z
         reasons: z.array(z.string()),
       }),
     ),
+    taken: z.array(
+      z.object({
+        seat: z.enum(['shaft', 'housing', 'width']),
+        value: z.number(),
+        uncertainty: z.number(),
+        instrument: instrument.nullable(),
+      }),
+    ),
     cautions: z.array(z.string()),
   })
   .openapi('FitAnswer');

@@ -24,6 +24,8 @@ export interface Measurable {
   readonly range: readonly [least: Um, most: Um];
   /** Rubber or felt: a calliper presses it, so its reading holds to 0.1 mm at best (common practice). */
   readonly soft?: boolean;
+  /** The attribute that must have been seen before this tells anything: a head's width says nothing of a thread while the head is unknown. */
+  readonly ofForm?: string;
   /** Use flattens it, so of several readings the largest is nearest to what it was made. */
   readonly flattens?: boolean;
   /** Stands thicker where the part is plated. */

@@ -1,10 +1,4 @@
-import {
-  deviationOfMean,
-  type Instrument,
-  instruments,
-  jawBiases,
-  uncertaintyOfInstrument,
-} from '../measuring/instruments.ts';
+import { deviationOfMean, type Instrument, instruments, jawBiases } from '../measuring/instruments.ts';
 import { BadMeasurement } from '../measuring/request.ts';
 import { deviations } from '../standards/iso-286.ts';
 import { mm, type Um } from '../units/length.ts';
@@ -95,6 +89,3 @@ function byClass({ nominal, class: toleranceClass }: Seat, place: string): Belie
   const [min, max] = [at + found.lower, at + found.upper];
   return { min, max, middle: (min + max) / 2, deviation: null, nominal: at, instrument: null };
 }
-
-/** What is said of an instrument's own doubt, in micrometres. */
-export const ownDoubt = uncertaintyOfInstrument;

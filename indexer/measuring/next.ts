@@ -39,7 +39,7 @@ export function nextMeasurements(
   };
   const doubt = entropy(context.possible.map(each => each.share));
   return measuring.measurable
-    .filter(each => each.ways.length > 0)
+    .filter(({ ways, ofForm }) => ways.length > 0 && (ofForm === undefined || attrs[ofForm] !== undefined))
     .flatMap(measurable =>
       measurable.key === 'pitch' ? countPitches(measurable, context) : handiest(taking(measurable, context)),
     )

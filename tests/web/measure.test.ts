@@ -128,7 +128,7 @@ test('a spring tells its rate with its range, and that no list names it', async 
   await page.getByLabel('Coils in all', { exact: true }).fill('10');
   const follows = page.locator('.section', { has: page.getByRole('heading', { name: 'What follows' }) });
   // 79 300 x 0.47^4 / (8 x 4.63^3 x 8) = 0.609 N/mm (spring makers' formula), to three figures at most.
-  expect(await wordsOf(follows)).toMatch(/rate: 0\.609 N\/mm, between 0\.\d{1,3} and 0\.\d{1,3}G/);
+  expect(await wordsOf(follows)).toMatch(/Rate: 0\.609 N\/mm, between 0\.\d{1,3} and 0\.\d{1,3}G/);
   await page.getByText('Springs fly').waitFor();
   await close();
 });

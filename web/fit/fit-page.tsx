@@ -81,6 +81,7 @@ export function FitPage() {
                 onChange={value => setTyped({ ...typed, [name]: value })}
                 instrument={by[name]}
                 ways={ways}
+                doubt={answer?.taken.find(each => each.seat === name)?.uncertainty}
                 onInstrument={instrument => {
                   keepInstrument(`seat.${name}`, instrument);
                   setBy({ ...by, [name]: instrument });

@@ -43,7 +43,7 @@ export function Follows({ follows }: Pick<MeasureAnswer, 'follows'>) {
         {follows.map(({ what, value, least, most, unit, why }) => (
           <li key={what}>
             <p>
-              {what}:{' '}
+              {what.charAt(0).toUpperCase() + what.slice(1)}:{' '}
               <b className="fig">
                 {value} {unit}
               </b>

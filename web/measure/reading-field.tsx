@@ -51,7 +51,7 @@ export function ReadingField(props: ReadingFieldProps) {
         onChange={event => onChange(event.target.value)}
         onFocus={onFocus}
       />
-      <span className="label doubt" id={`${id}-doubt`}>
+      <span className="label half-width" id={`${id}-doubt`}>
         {doubt === undefined || wrong ? '' : `± ${Math.round(doubt * 1000) / 1000}`}
       </span>
       {ways.length > 1 ? (

@@ -16,6 +16,7 @@ const measurable: readonly Measurable[] = [
   length,
   {
     key: 'headDiameter',
+    ofForm: 'head',
     label: 'head diameter',
     ways: ['calliper-outside', 'micrometer'],
     wear: { grows: false, mean: 20 },
@@ -23,6 +24,7 @@ const measurable: readonly Measurable[] = [
   },
   {
     key: 'headHeight',
+    ofForm: 'head',
     label: 'head height',
     ways: ['calliper-outside', 'calliper-depth'],
     wear: { grows: false, mean: 20 },
@@ -30,12 +32,20 @@ const measurable: readonly Measurable[] = [
   },
   {
     key: 'acrossFlats',
+    ofForm: 'head',
     label: 'width across flats',
     ways: ['calliper-outside'],
     wear: { grows: false, mean: 20 },
     range: [mm(1.5), mm(60)],
   },
-  { key: 'key', label: 'hexagon key', ways: ['calliper-outside'], wear: null, range: [mm(0.6), mm(22)] },
+  {
+    key: 'key',
+    ofForm: 'head',
+    label: 'hexagon key',
+    ways: ['calliper-outside'],
+    wear: null,
+    range: [mm(0.6), mm(22)],
+  },
 ];
 
 const span = (min: number | null, max: number | null, source: string, when: { head: string }): Made[] =>

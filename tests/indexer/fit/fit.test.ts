@@ -97,6 +97,17 @@ describe('a measured shaft and housing', () => {
     });
   });
 
+  it('says what it took, with the doubt of each seat', () => {
+    expect(answer.taken.map(each => [each.seat, each.instrument])).toEqual([
+      ['shaft', 'calliper-outside'],
+      ['housing', 'calliper-inside'],
+      ['width', 'calliper-depth'],
+    ]);
+    expect(answer.taken[0]).toMatchObject({ value: 4.996, uncertainty: 0.004 });
+    // Inside jaws read under a bore, so it is taken for more than was read.
+    expect(answer.taken[1]!.value).toBeGreaterThan(11.01);
+  });
+
   it('says that a calliper is coarser than a fit', () => {
     expect(answer.cautions.join(' ')).toContain('wider than a fit');
   });
