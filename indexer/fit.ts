@@ -104,6 +104,8 @@ export function fit(request: FitRequest): FitAnswer {
   refuseUnknownGroup(request.clearance);
   const { candidates } = withKnown(bearings, bearings.candidates(new Set()), request.known ?? []);
   const weighed = candidates
+    // A needle, thrust or linear bearing sits otherwise.
+    .filter(candidate => candidate.attrs?.type === undefined)
     .map(candidate => ({ candidate, weight: weightOf(candidate, shaft, housing, width) }))
     .filter(each => each.weight > 0);
   const best = Math.max(0, ...weighed.map(each => each.weight));

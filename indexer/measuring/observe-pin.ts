@@ -8,6 +8,9 @@ import { BadMeasurement, type Measurement } from './request.ts';
 /** A drill shank or dowel pin is at its nominal or up to 0.02 mm under it; a thumb pushes a pin 0.004 mm too thick (common practice). */
 const shankUnder = 14;
 
+/** A slip with a pin is the next drill taken for this one, or a burr: off by some hundredths, never by millimetres. */
+const slipDeviation = 80;
+
 /** What a pin says that went in or did not. */
 export function observePin(measurement: Measurement, measurable: Measurable, place: string): Observation {
   if (!measurable.ways.includes('pin'))
@@ -32,8 +35,11 @@ export function observePin(measurement: Measurement, measurable: Measurable, pla
     instrument: 'pin',
     read: { value: value! * 1000, uncertainty: uncertaintyOf(deviation) },
     likelihood: (made, wear) => {
-      const enters = chanceAbove(made.min + wear, made.max + wear, pin, deviation);
-      return (1 - pinSlips) * (goes ? enters : 1 - enters) + pinSlips / 2;
+      const done = (within: number) => {
+        const enters = chanceAbove(made.min + wear, made.max + wear, pin, within);
+        return goes ? enters : 1 - enters;
+      };
+      return (1 - pinSlips) * done(deviation) + pinSlips * done(slipDeviation);
     },
     anywhere: 0.5,
     goes,

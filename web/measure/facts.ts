@@ -29,6 +29,11 @@ export const factsOf: Partial<Record<CategoryName, readonly Fact[]>> = {
   nut: [{ attr: 'type', label: 'Kind', values: ['hex', 'jam', 'lock', 'square', 'cap', 'castle', 'flange'] }],
   bearing: [
     {
+      attr: 'type',
+      label: 'Kind, if not with balls between two rings',
+      values: ['needle', 'thrust', 'linear'],
+    },
+    {
       attr: 'seal',
       label: 'Sides',
       values: ['open', 'one-shield', 'two-shields', 'one-contact-seal', 'two-contact-seals'],

@@ -116,8 +116,9 @@ function MeasureOne({ category }: { category: CategoryName }) {
             />
           ) : (
             <p>
-              These readings do not make one {titleOf(category)}: look whether two stand in each other’s
-              field.
+              {taken.attrs.type === undefined
+                ? `These readings do not make one ${titleOf(category)}: look whether two stand in each other’s field.`
+                : 'This kind is not drawn.'}
             </p>
           )}
         </Section>

@@ -5,6 +5,7 @@ import { bearingTolerances } from '../../standards/iso-492.ts';
 import { mm, toMm, type Um } from '../../units/length.ts';
 import { about, type Candidate, type Measurable, type Measuring } from '../measurable.ts';
 import { plainSize } from '../size-text.ts';
+import { otherKinds } from './other-kinds.ts';
 
 /** The rings are hard: a bore that spun on its shaft is larger by hundredths, a ring that spun in its seat smaller. */
 const measurable: readonly Measurable[] = [
@@ -79,17 +80,18 @@ function formOf(
   return width === widthShielded ? `${designation} shielded` : `${designation} open`;
 }
 
-const sizes = published();
+const sizes = [...published(), ...otherKinds];
 
 /** Shields taken out and codes misread: a form that is seen speaks against the other, and does not rule it out. */
 const otherForm = 0.05;
 
-/**
- * The sizes here are of ball bearings: a needle, thrust or linear bearing of the same outline is none of them. A seal that is seen
- * goes with the shielded width, none with the open one.
- */
-function suits({ designations }: Candidate, { type, seal }: Attrs): number {
-  if (type !== undefined) return 0;
+/** Nobody takes needles for balls who has them in hand: where no kind is said, the others are kept for what no ball bearing is. */
+const otherKind = 0.005;
+
+/** A seal that is seen goes with the shielded width, none with the open one; a kind that is seen with that kind alone. */
+function suits({ designations, attrs: own }: Candidate, { type, seal }: Attrs): number {
+  if (type !== undefined) return own?.type === type ? 1 : 0;
+  if (own?.type !== undefined) return otherKind;
   if (seal === undefined || designations.length === 0) return 1;
   const other = seal === 'open' ? ' shielded' : ' open';
   return designations.every(name => name.endsWith(other)) ? otherForm : 1;

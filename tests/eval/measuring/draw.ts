@@ -18,8 +18,10 @@ export interface Part {
 export function candidatesOf({ category, attrs = {}, takes, known = [] }: Session): readonly Candidate[] {
   const measuring = measurings.get(category)!;
   const published = measuring.candidates(new Set(takes.map(([dimension]) => dimension)));
+  // A ball bearing is told from needles by eye: what hardly suits what is seen is not drawn.
+  const suits = measuring.suits ?? (() => 1);
   return withKnown(measuring, published, known).candidates.filter(
-    ({ attrs: own }) => attrs.type === undefined || own?.type === attrs.type,
+    each => (attrs.type === undefined || each.attrs?.type === attrs.type) && suits(each, attrs) > 0.01,
   );
 }
 

@@ -160,17 +160,50 @@ describe('a bearing', () => {
     expect(of('two-shields').candidates.map(each => each.size)).toContain('bearing 5x11x3');
   });
 
-  it('of needles is no ball bearing of the same outline', () => {
+  // Makers' catalogues: HK0810 is 8x12x10, F8-16M 8x16x5, LM8UU 8x15x24.
+  it.each([
+    ['needle', 'HK0810', 7.98, 11.99, 9.85],
+    ['thrust', 'F8-16M', 7.97, 15.98, 4.97],
+    ['linear', 'LM8UU', 7.96, 14.98, 23.9],
+  ])(
+    'seen to be a %s one is %s, and no ball bearing of the same outline',
+    (type, number, bore, od, width) => {
+      const request = {
+        category: 'bearing',
+        measurements: [
+          { dimension: 'bore', value: bore },
+          { dimension: 'od', value: od },
+          { dimension: 'width', value: width },
+        ],
+      } as const;
+      const { candidates } = measure({ ...request, attrs: { type } });
+      expect(candidates[0]?.designation).toBe(number);
+      expect(candidates.every(each => each.attrs.type === type)).toBe(true);
+    },
+  );
+
+  it('whose kind nobody saw is a ball bearing where one is of that outline, else whatever is', () => {
+    const of = (od: number, width: number) =>
+      bearing(
+        { dimension: 'bore', value: 7.98 },
+        { dimension: 'od', value: od },
+        { dimension: 'width', value: width },
+      );
+    // 688 with shields is 8x16x5, as is the thrust bearing F8-16M; no ball bearing is 8x12x10.
+    expect(of(15.99, 4.97).cannotTellApart).toEqual(['bearing 8x16x5']);
+    expect(of(15.99, 4.97).candidates[0]?.designation).toBe('688 shielded');
+    expect(of(11.99, 9.9).candidates[0]?.designation).toBe('HK0810');
+  });
+
+  it('of a kind that no table has is none of these', () => {
     const answer = measure({
       category: 'bearing',
-      attrs: { type: 'needle' },
-      measurements: [
-        { dimension: 'bore', value: 8 },
-        { dimension: 'od', value: 12 },
-      ],
+      attrs: { type: 'rod-end' },
+      measurements: [{ dimension: 'bore', value: 8 }],
     });
     expect(answer.candidates).toEqual([]);
     expect(answer.noneOfThese).toBe(1);
+    expect(answer.cautions.join(' ')).toContain('No table here knows a type "rod-end"');
   });
 
   it('of sizes no maker lists is none of these', () => {
@@ -182,6 +215,18 @@ describe('a bearing', () => {
     expect(answer.noneOfThese).toBeGreaterThan(0.9);
     expect(answer.cautions.join(' ')).toContain('No size known here');
   });
+});
+
+it('a nut that a 3.2 pin enters and a 3.5 one does not is near 4 mm, whatever slips', () => {
+  const { cannotTellApart } = measure({
+    category: 'nut',
+    measurements: [
+      { dimension: 'minor', value: 3.2, instrument: 'pin', goes: true },
+      { dimension: 'minor', value: 3.5, instrument: 'pin', goes: false },
+    ],
+  });
+  expect(cannotTellApart).toContain('nut M4x0.7');
+  expect(cannotTellApart.join(' ')).not.toMatch(/M12|M3x0\.5|M6x1/);
 });
 
 describe('a retaining ring', () => {
