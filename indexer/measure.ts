@@ -193,14 +193,17 @@ const limitsMeasured = (
   Object.fromEntries(
     observations.map(({ measurable: { key } }) => [
       key,
-      limitsOf(candidate, key, attrs).map(({ min, max }) => ({ min: toMm(min), max: toMm(max) })),
+      limitsOf(candidate, key, attrs).map(({ min, max }) => ({ min: tenth(min), max: tenth(max) })),
     ]),
   );
 
+/** Millimetres to the tenth of a micrometre. */
+const tenth = (um: number) => Math.round(um * 10) / 1e4;
+
 const takenAs = ({ measurable, read, instrument }: Observation): TakenAs => ({
   dimension: measurable.key,
-  value: toMm(Math.round(read.value * 10) / 10),
-  uncertainty: toMm(Math.round(read.uncertainty * 10) / 10),
+  value: tenth(read.value),
+  uncertainty: tenth(read.uncertainty),
   instrument,
 });
 

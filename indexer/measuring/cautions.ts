@@ -1,6 +1,6 @@
 import type { Candidate, Made } from '../categories/measurable.ts';
 import { type Duty, isCritical } from '../duty.ts';
-import type { CategoryName } from '../reading/reading.ts';
+import type { Attrs, CategoryName } from '../reading/reading.ts';
 import type { Observation } from './observation.ts';
 import type { MeasureRequest } from './request.ts';
 import type { Weighed } from './weigh.ts';
@@ -68,19 +68,42 @@ export function cautionsOf(
 
 /** What was said to be seen on the part, but no limit here knows: a head by another name. */
 function unknownAttributes({ attrs = {} }: MeasureRequest, candidates: readonly Candidate[]): string[] {
-  return Object.entries(attrs).flatMap(([key, value]) => {
-    const known = new Set<unknown>();
-    for (const { attrs: own, made } of candidates) {
-      if (own?.[key] !== undefined) known.add(own[key]);
-      for (const limits of Object.values(made))
-        for (const { when } of Array.isArray(limits) ? (limits as readonly Made[]) : [limits as Made])
-          if (when?.[key] !== undefined) known.add(when[key]);
-    }
-    return known.size === 0 || known.has(value)
+  const seen = Object.entries(attrs);
+  if (seen.length === 0) return [];
+  const values = valuesKnown(candidates);
+  return seen.flatMap(([key, value]) => {
+    const known = values.get(key);
+    return known === undefined || known.has(value)
       ? []
       : [`No table here knows a ${key} "${value}": it knows ${[...known].sort().join(', ')}.`];
   });
 }
+
+/** Every value of every attribute that a list of candidates tells apart, worked out once for a list: it is long. */
+function valuesKnown(candidates: readonly Candidate[]): ReadonlyMap<string, ReadonlySet<unknown>> {
+  const earlier = known.get(candidates);
+  if (earlier) return earlier;
+  const values = new Map<string, Set<unknown>>();
+  const note = (attrs: Attrs | undefined) => {
+    for (const [key, value] of Object.entries(attrs ?? {}))
+      values.set(key, (values.get(key) ?? new Set()).add(value));
+  };
+  const done = new Set<unknown>();
+  for (const { attrs, made } of candidates) {
+    note(attrs);
+    for (const limits of Object.values(made)) {
+      // A thread comes in many lengths, all with the same heads.
+      if (done.has(limits)) continue;
+      done.add(limits);
+      for (const { when } of Array.isArray(limits) ? (limits as readonly Made[]) : [limits as Made])
+        note(when);
+    }
+  }
+  known.set(candidates, values);
+  return values;
+}
+
+const known = new WeakMap<readonly Candidate[], ReadonlyMap<string, ReadonlySet<unknown>>>();
 
 function threadSystem(thread: unknown): string | null {
   if (typeof thread !== 'string') return null;

@@ -32,9 +32,15 @@ export function tryPin(measurable: Measurable, context: Context): NextMeasuremen
       expect: best.expect,
       settles: best.settles,
       own: own.filter(each => Math.abs(each.dia - best.pin) <= 10).map(each => each.size),
-      why: `Try a ${value.toFixed(value * 10 === Math.round(value * 10) ? 1 : 3)} mm pin or drill shank: ${listed(best.expect)}.`,
+      why: `Try ${sized(value)} mm pin or drill shank: ${listed(best.expect)}.`,
     },
   ];
+}
+
+/** `a 5.0`, `an 8.0`, `a 3.175`. */
+function sized(value: number): string {
+  const digits = value.toFixed(value * 10 === Math.round(value * 10) ? 1 : 3);
+  return /^(?:8|11\.|18\.)/.test(digits) ? `an ${digits}` : `a ${digits}`;
 }
 
 function tried(pin: Um, measurable: Measurable, context: Context, bores: readonly Made[]) {
