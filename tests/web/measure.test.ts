@@ -1,5 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { measuredCategories } from '../../indexer/measure.ts';
 import { readDoubt, readLengths } from '../../web/measure/read-lengths.ts';
 import { launchBrowser } from '../support/browser.ts';
 import { type Program, startProgram } from '../support/program.ts';
@@ -146,6 +147,19 @@ test('a printed group of play counts: C3 is not MC3', async () => {
   await close();
 });
 
+test('a size that is ruled out says for what it is too small or too large', async () => {
+  const { page, close } = await openSheet(browser, program.origin, wide);
+  await page.goto('/measure/shim');
+  await page.getByLabel('Inside diameter', { exact: true }).fill('8.08');
+  await page.getByLabel('Outside diameter', { exact: true }).fill('13.85');
+  await page.getByLabel('Thickness', { exact: true }).fill('0.199');
+  // DIN 988 in strip of 0.2, held to a few hundredths: the 0.15 and the 0.25 beside it are none.
+  const row = (size: RegExp) => page.getByRole('listitem').filter({ hasText: size });
+  expect(await wordsOf(row(/^8 × 14 × 0\.15/))).toContain('nothickness too small');
+  expect(await wordsOf(row(/^8 × 14 × 0\.25/))).toContain('nothickness too large');
+  await close();
+});
+
 test('the instrument is remembered', async () => {
   const { page, close } = await openSheet(browser, program.origin, wide);
   await page.goto('/measure/pin');
@@ -231,6 +245,23 @@ test('a screen that was set against a bank card shows true size, and stays set',
 });
 
 describe.each([1280, 390])('at %d px', width => {
+  const theme = width === 390 ? 'dark' : 'light';
+
+  test('every kind of part is sound with one reading, its reasons and its further fields open', async () => {
+    const { page, complaints, close } = await openSheet(browser, program.origin, { width, theme });
+    for (const category of measuredCategories) {
+      await page.goto(`/measure/${category}`);
+      await page.locator('.reading input').first().fill('3');
+      await page.getByText('Pins tried, wear and duty').click();
+      await answer(page).waitFor();
+      const why = page.getByText('Why', { exact: true }).first();
+      if (await why.isVisible()) await why.click();
+      await expectSound(page);
+    }
+    await close();
+    expect(complaints).toEqual([]);
+  });
+
   test.each(['light', 'dark'] as const)('measured and fitted views are sound, %s', async theme => {
     const { page, close } = await openSheet(browser, program.origin, { width, theme });
     await page.goto('/measure/screw');

@@ -14,6 +14,7 @@ import { Choice } from '../ui/controls.tsx';
 import { Section } from '../ui/sheet.tsx';
 import { chanceWords } from './chance.ts';
 import { LimitsBar, readingOf, Scale, spanOf } from './limits-picture.tsx';
+import { whyNot } from './why-not.ts';
 
 /** Candidates that are shown at once. */
 const rows = 8;
@@ -75,7 +76,7 @@ export function WhatItCanBe({ category, answer, measurables, focus, known }: Wha
                 />
               ) : null}
             </div>
-            <Chance probability={candidate.probability} />
+            <Chance probability={candidate.probability} not={whyNot(candidate, answer.taken, measurables)} />
             <div className="more">
               <Elsewhere size={candidate.size} known={known} />
               <details>
@@ -195,7 +196,7 @@ function Elsewhere({ size, known }: { size: string; known: readonly KnownSize[] 
   );
 }
 
-function Chance({ probability }: { probability: number }) {
+function Chance({ probability, not = null }: { probability: number; not?: string | null }) {
   return (
     <div className="chance">
       <svg width="100%" height="16" aria-hidden="true">
@@ -203,7 +204,8 @@ function Chance({ probability }: { probability: number }) {
         <rect x="0" y="1" width={`${Math.max(1, 100 * probability)}%`} height="14" />
       </svg>
       <span>
-        <b className="fig">{chanceWords(probability)}</b>
+        <b className="fig">{not === null ? chanceWords(probability) : 'no'}</b>
+        {not === null ? null : <span className="label">{not}</span>}
       </span>
     </div>
   );
