@@ -219,6 +219,16 @@ describe('drawn to scale from its numbers', () => {
     expect(written(of('pan'), 'headDiameter').text).toBe('Ø5.6');
   });
 
+  test('a head is drawn as it was measured, also an unknown one', () => {
+    const of = (dims: object, head: string) =>
+      categories.get('screw')!.drawing!({ thread: 'M3', pitch: 0.5, length: 8, ...dims }, { head })!;
+    const pan = of({ headDiameter: 5.45, headHeight: 2.3 }, 'pan');
+    expect(written(pan, 'headDiameter').text).toBe('Ø5.45');
+    expect(written(pan, 'headHeight').text).toBe('2.3');
+    expect(pan.width).toBeCloseTo(8 + 2.3, 9);
+    expect(written(of({ acrossFlats: 6 }, 'hex'), 'acrossFlats').length).toBeCloseTo(6, 9);
+  });
+
   test('a head that the list does not state is dashed and has no dimension', () => {
     const open = categories.get('screw')!.drawing!({ thread: 'M3', pitch: 0.5, length: 8 })!;
     expect(open.hidden.length).toBeGreaterThan(0);

@@ -147,6 +147,18 @@ test('a printed group of play counts: C3 is not MC3', async () => {
   await close();
 });
 
+test('a head is drawn as it is typed', async () => {
+  const { page, close } = await openSheet(browser, program.origin, wide);
+  await page.goto('/measure/screw');
+  await page.getByLabel('Head', { exact: true }).selectOption('pan');
+  await page.getByLabel('Outside diameter', { exact: true }).fill('2.93');
+  await page.getByLabel('Head diameter', { exact: true }).fill('5,45');
+  await page.locator('.as-measured .dimension text', { hasText: 'Ø5.45' }).waitFor();
+  await page.getByLabel('Head height', { exact: true }).fill('2.3');
+  expect(await page.locator('.as-measured .dimension.focused text').textContent()).toBe('2.3');
+  await close();
+});
+
 test('a size that is ruled out says for what it is too small or too large', async () => {
   const { page, close } = await openSheet(browser, program.origin, wide);
   await page.goto('/measure/shim');

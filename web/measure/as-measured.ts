@@ -19,6 +19,12 @@ export const samples: Partial<Record<CategoryName, Record<string, number>>> = {
   bushing: { id: 5, od: 7, length: 5 },
 };
 
+/** What is drawn once it is measured, and else by the standard or the usual proportions. */
+const drawnOnceMeasured: Partial<Record<CategoryName, readonly string[]>> = {
+  screw: ['headDiameter', 'headHeight', 'acrossFlats'],
+  nut: ['acrossFlats'],
+};
+
 /** The dimension of the drawing that a measurement is of, where it has another name there. */
 const drawnAs: Record<string, string> = { major: 'dia', shaft: 'dia', housing: 'dia', minor: 'dia' };
 
@@ -41,7 +47,8 @@ export function drawAsMeasured(
   for (const [dimension, text] of Object.entries(typed)) {
     const values = readLengths(text);
     const key = drawnKey(category, dimension);
-    if (values && values.length > 0 && key in sample)
+    const drawn = key in sample || (drawnOnceMeasured[category] ?? []).includes(key);
+    if (values && values.length > 0 && drawn)
       measured[key] = Math.round((1000 * values.reduce((sum, each) => sum + each, 0)) / values.length) / 1000;
   }
   const scale = scaleOf(measured, sample);
@@ -66,7 +73,7 @@ const measuredHere = (key: string, measured: Record<string, number>) =>
   (key === 'thread' ? 'dia' : key) in measured;
 
 function scaleOf(measured: Record<string, number>, sample: Record<string, number>): number {
-  const [key] = Object.keys(measured);
+  const key = Object.keys(measured).find(each => each in sample);
   return key === undefined ? 1 : measured[key]! / sample[key]!;
 }
 

@@ -13,7 +13,10 @@ export function drawing(dims: Dims, { type }: Attrs = {}): Drawing | null {
   if (!thread || (type !== undefined && !['hex', 'jam', 'lock'].includes(String(type)))) return null;
   const listed = nutsOf(String(dims.thread)).find(nut => nut.type === (type ?? 'hex'));
   // The usual proportions where no table has it (common practice).
-  const acrossFlats = listed ? toMm(listed.acrossFlats) : Math.round(thread.outside * 1.75 * 10) / 10;
+  const usual = listed ? toMm(listed.acrossFlats) : Math.round(thread.outside * 1.75 * 10) / 10;
+  // No nut is as narrow as its thread: a slip in the typing must not draw one.
+  const measured = typeof dims.acrossFlats === 'number' && dims.acrossFlats > thread.outside * 1.1;
+  const acrossFlats = measured ? Number(dims.acrossFlats) : usual;
   const stated = typeof dims.thickness === 'number' ? dims.thickness : null;
   const height = stated ?? (listed ? toMm(listed.height) : Math.round(thread.outside * 0.8 * 10) / 10);
   const corners = (acrossFlats * 2) / Math.sqrt(3);

@@ -43,7 +43,7 @@ export function drawing(dims: Dims, attrs: Attrs = {}): Drawing | null {
   const thread = threadToDraw(dims);
   const { length } = dims;
   if (!thread || typeof length !== 'number' || !(length > 0)) return null;
-  const head = headOf(thread, attrs.head, dims.thread);
+  const head = headOf(thread, attrs.head, dims);
   const cone = head.form === 'cone';
   const shank = { from: head.height, to: cone ? length : head.height + length };
   const middle = head.width / 2;
@@ -72,11 +72,22 @@ export function drawing(dims: Dims, attrs: Attrs = {}): Drawing | null {
       ...(head.known
         ? [
             {
-              key: 'headDiameter',
+              key: head.form === 'hexagon' ? 'acrossFlats' : 'headDiameter',
               from: [0, 0] as const,
               to: [0, head.width] as const,
               offset: -5,
               text: head.form === 'hexagon' ? `${head.width}` : `Ø${head.width}`,
+            },
+          ]
+        : []),
+      ...(typeof dims.headHeight === 'number'
+        ? [
+            {
+              key: 'headHeight',
+              from: [0, 0] as const,
+              to: [head.height, 0] as const,
+              offset: -6,
+              text: `${head.height}`,
             },
           ]
         : []),
@@ -85,15 +96,31 @@ export function drawing(dims: Dims, attrs: Attrs = {}): Drawing | null {
   });
 }
 
-function headOf(thread: DrawnThread, head: Attrs[string] | undefined, name: Dims[string] | undefined): Head {
+/** A head as it was measured, else as its standard's table has it, else by the usual proportions. */
+function headOf(thread: DrawnThread, head: Attrs[string] | undefined, dims: Dims): Head {
   const form = forms[String(head)] ?? 'block';
-  const listed = typeof head === 'string' && typeof name === 'string' ? headsOf(head, name)[0] : undefined;
-  const width = listed ? (listed.dkMax ?? listed.sMax ?? null) : null;
-  if (listed && width !== null) return { form, width: toMm(width), height: toMm(listed.kMax), known: true };
+  const listed = tabledHead(head, dims.thread);
   // The usual proportions of heads (common practice).
   const wide = form === 'block' ? 1.75 : 1.9;
   const high = form === 'cone' ? 0.5 : 0.65;
-  return { form, width: round(thread.outside * wide), height: round(thread.outside * high), known: false };
+  const measured = form === 'hexagon' ? (dims.acrossFlats ?? dims.headDiameter) : dims.headDiameter;
+  const width = typeof measured === 'number' ? measured : (listed?.width ?? null);
+  return {
+    form,
+    width: width ?? round(thread.outside * wide),
+    height:
+      typeof dims.headHeight === 'number'
+        ? dims.headHeight
+        : (listed?.height ?? round(thread.outside * high)),
+    known: width !== null,
+  };
+}
+
+function tabledHead(head: Attrs[string] | undefined, thread: Dims[string] | undefined) {
+  const listed =
+    typeof head === 'string' && typeof thread === 'string' ? headsOf(head, thread)[0] : undefined;
+  const width = listed ? (listed.dkMax ?? listed.sMax ?? null) : null;
+  return listed && width !== null ? { width: toMm(width), height: toMm(listed.kMax) } : null;
 }
 
 const round = (length: number) => Math.round(length * 10) / 10;
