@@ -3,7 +3,6 @@ import type { Candidate, Made } from './categories/measurable.ts';
 import type { Duty } from './duty.ts';
 import { classOf } from './fitting/class-of.ts';
 import { chanceLarger, type FitOf, fitBetween, tenth } from './fitting/clearance.ts';
-import { inchName } from './fitting/inch-name.ts';
 import { playAfter } from './fitting/play.ts';
 import { type Believed, believe, type Seat } from './fitting/seat.ts';
 import { type ShimAnswer, shimsFor } from './fitting/shims.ts';
@@ -15,6 +14,7 @@ import { withKnown } from './measuring/known.ts';
 import { BadMeasurement, type KnownSize } from './measuring/request.ts';
 import type { Dims } from './reading/reading.ts';
 import { axialPlay, type Play, playGroups, radialPlay, usualGroup } from './standards/iso-5753.ts';
+import { inchName, inchShaft } from './units/inch-name.ts';
 import { mm, type Um, writeMillimetres } from './units/length.ts';
 
 export type { Seat } from './fitting/seat.ts';
@@ -255,6 +255,9 @@ function cautionsOf(
     cautions.push(
       'No ball bearing known here sits on these seats: measure again, or take the seat for worn or for another part’s.',
     );
+  const [shaft] = seats;
+  const named = shaft && shaft.nominal === null ? inchShaft(shaft.middle, (shaft.max - shaft.min) / 2) : null;
+  if (named !== null) cautions.push(`The shaft passes for an inch one, ${named} in.`);
   const inches = answers.filter(each => each.reasons.some(reason => reason.startsWith('An inch bearing')));
   if (inches.length > 0 && inches.length < answers.length)
     cautions.push(

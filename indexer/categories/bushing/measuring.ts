@@ -1,6 +1,8 @@
 import type { Dims } from '../../reading/reading.ts';
 import { bushings } from '../../standards/bushings.ts';
+import { inchBushings } from '../../standards/inch-bushings.ts';
 import { toleranceOf } from '../../standards/iso-286.ts';
+import { inchName } from '../../units/inch-name.ts';
 import { mm, toMm, type Um } from '../../units/length.ts';
 import { about, type Candidate, type Measurable, type Measuring } from '../measurable.ts';
 import { plainSize } from '../size-text.ts';
@@ -45,9 +47,14 @@ function candidate(id: Um, od: Um, length: Um, designations: readonly string[]):
   };
 }
 
-const sizes: readonly Candidate[] = bushings.map(({ standard, id, od, length }) =>
-  candidate(id, od, length, [`${standard} ${toMm(id)}x${toMm(od)}x${toMm(length)}`]),
-);
+const sizes: readonly Candidate[] = [
+  ...bushings.map(({ standard, id, od, length }) =>
+    candidate(id, od, length, [`${standard} ${toMm(id)}x${toMm(od)}x${toMm(length)}`]),
+  ),
+  ...inchBushings.map(({ id, od, length }) =>
+    candidate(id, od, length, [`${[id, od, length].map(um => inchName(um)).join(' x ')} in`]),
+  ),
+];
 
 export const measuring: Measuring = {
   category: 'bushing',

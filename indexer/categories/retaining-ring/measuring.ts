@@ -1,4 +1,5 @@
 import type { Dims } from '../../reading/reading.ts';
+import { type InchRing, inchERings, inchExternalRings } from '../../standards/inch-rings.ts';
 import {
   din6799EClips,
   externalRings,
@@ -87,6 +88,25 @@ const ring =
     };
   };
 
+/** A ring of an inch shaft: named by its shaft, an E-ring by its groove as the metric ones are. Room from memory of ASME B18.27. */
+const ofInch =
+  (type: 'external' | 'e-clip') =>
+  ({ size, shaft, groove, thickness: thick, free }: InchRing): Candidate => {
+    const standard = 'ASME B18.27';
+    return {
+      dims: { dia: toMm(type === 'e-clip' ? groove : shaft) },
+      attrs: { type },
+      designations: [`${standard} ${type === 'e-clip' ? 'E-ring ' : ''}${size} in`],
+      common: 0.4,
+      made: {
+        shaft: about(shaft, 90, 0, standard),
+        groove: about(groove, 50, 50, standard),
+        thickness: about(thick, 50, 50, standard),
+        freeDiameter: about(free, 0.03 * free, 0.02 * free, standard),
+      },
+    };
+  };
+
 const sizes: readonly Candidate[] = [
   ...externalRings.map(ring('external', 'DIN 471')),
   ...internalRings.map(ring('internal', 'DIN 472')),
@@ -115,6 +135,8 @@ const sizes: readonly Candidate[] = [
       freeDiameter: about(clip.outside, 0.05 * clip.outside, 0.02 * clip.outside, 'JIS B 2804, outside'),
     },
   })),
+  ...inchExternalRings.map(ofInch('external')),
+  ...inchERings.map(ofInch('e-clip')),
 ];
 
 export const measuring: Measuring = {

@@ -169,6 +169,16 @@ describe('a measured shaft and housing', () => {
     expect(nothing.candidates).toEqual([]);
     expect(nothing.cautions.join(' ')).toContain('No ball bearing');
   });
+
+  it('an inch shaft is named also where no inch bearing fits its housing', () => {
+    // 3/8 in is 9.525 mm; 26 mm is the outside of metric bearings alone.
+    const { candidates, cautions } = bearingsFor({
+      shaft: { value: 9.52, instrument: 'micrometer' },
+      housing: { value: 26, instrument: 'micrometer' },
+    });
+    expect(candidates).toEqual([]);
+    expect(cautions).toContain('The shaft passes for an inch one, 3/8 in.');
+  });
 });
 
 describe('the play that is left', () => {

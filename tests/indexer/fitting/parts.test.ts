@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { fitBetween } from '../../../indexer/fitting/clearance.ts';
-import { inchName } from '../../../indexer/fitting/inch-name.ts';
 import { playAfter, remainingPlay } from '../../../indexer/fitting/play.ts';
 import { shimsFor, stack } from '../../../indexer/fitting/shims.ts';
 import { axialPlay, radialPlay } from '../../../indexer/standards/iso-5753.ts';
+import { inchName, inchShaft } from '../../../indexer/units/inch-name.ts';
 
 describe('remainingPlay', () => {
   // A bearing maker's worked example: 0.0002 in of play less 0.8 x 0.0003 in of interference leaves -0.00004 in.
@@ -93,4 +93,17 @@ it.each([
   [2300, null],
 ])('inchName of %d µm is %s', (um, name) => {
   expect(inchName(um)).toBe(name);
+});
+
+it.each([
+  // 5/16 in is 7.9375 mm, 3/8 in 9.525 mm, 3/16 in 4.7625 mm.
+  [7930, 6, '5/16'],
+  [9518, 6, '3/8'],
+  [4750, 30, '3/16'],
+  [7990, 6, null],
+  [4996, 4, null],
+  // A calliper does not part 3/4 in, 19.05 mm, from a 19 mm shaft.
+  [19_020, 36, null],
+])('inchShaft of %d µm, known to %d, is %s', (um, doubt, name) => {
+  expect(inchShaft(um, doubt)).toBe(name);
 });

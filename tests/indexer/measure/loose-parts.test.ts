@@ -168,6 +168,24 @@ const cases: readonly Case[] = [
     'bushing 6x10x10',
   ],
   [
+    'bush 1/4 x 3/8 x 1/2 in (dealers’ lists)',
+    'bushing',
+    [read('id', 6.36), read('od', 9.56), read('length', 12.7)],
+    'bushing 6.35x9.525x12.7',
+  ],
+  [
+    'E-ring of a 1/4 in shaft, groove 0.210 in (ASME B18.27, from memory)',
+    'retaining-ring',
+    [read('shaft', 6.34), read('groove', 5.31), read('thickness', 0.63)],
+    'retaining-ring 5.334',
+  ],
+  [
+    'ring over a 3/8 in shaft, groove 0.352 in (ASME B18.27, from memory)',
+    'retaining-ring',
+    [read('shaft', 9.51), read('groove', 8.93), read('thickness', 0.63)],
+    'retaining-ring 9.525',
+  ],
+  [
     'bush 8x12x8, worn a tenth (ISO 2795)',
     'bushing',
     [read('id', 8.15), read('od', 12.03), read('length', 7.9)],
