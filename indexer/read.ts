@@ -1,6 +1,7 @@
 import type { CategoryDefinition, Designation } from './categories/definition.ts';
 import { dictionary } from './categories/dictionary.ts';
 import { categories, dimKeysOf } from './categories/index.ts';
+import { isHandedness, settleHand } from './categories/settle-hand.ts';
 import { type Choice, chooseCategory } from './choose-category.ts';
 import { readCanonical } from './read-canonical.ts';
 import { gatherAttrs } from './reading/attributes.ts';
@@ -45,8 +46,13 @@ function settle(line: Line, choice: Choice): Claim {
   const standard = line.standards.find(s => definition.standards[s.name]) ?? null;
   if (choice.head && choice.head.category === definition.name)
     claim.span('category', line.tokens.length > 0 ? placeOf(line, choice.head.hit) : { start: 0, end: 0 });
-  if (definition.name === 'plain') return claim;
+  if (definition.name === 'plain') {
+    gatherAttrs(claim, line, {}, null, isHandedness);
+    settleHand(claim, line);
+    return claim;
+  }
   gatherAttrs(claim, line, definition.standards, standard);
+  settleHand(claim, line);
   if (choice.designation) {
     const { designation } = choice.designation;
     const different = choice.designations.filter(

@@ -1,4 +1,5 @@
-import type { Claim } from './claim.ts';
+import { narrows } from './agree.ts';
+import type { Claim, Place } from './claim.ts';
 import type { Line } from './line.ts';
 import type { Attrs } from './reading.ts';
 import type { StandardName } from './standards.ts';
@@ -21,17 +22,20 @@ function aside(line: Line): Uint8Array {
 
 /**
  * Gathers the attributes that the line states for the claim's category: by its nouns, its modifiers, words of any category
- * (materials, hands), and its standard. Two materials are none; a standard that says otherwise than the words is a doubt.
+ * (materials, hands), and its standard. What excludes each other is a doubt, and so is a standard that says otherwise than the words.
+ *
+ * @param only which attributes are looked for
  */
 export function gatherAttrs(
   claim: Claim,
   line: Line,
   standards: Readonly<Record<string, Attrs>>,
   standard: StandardName | null,
+  only: (key: string) => boolean = () => true,
 ): void {
   const out = aside(line);
-  const materials = new Map<string, { start: number; end: number }>();
-  const loose = new Set<string>();
+  const materials = new Map<string, Place>();
+  const suggested = new Set<string>();
   for (const hit of line.hits) {
     const own = hit.entries.filter(
       ({ meaning }) => meaning.kind === 'noun' && meaning.category === claim.category,
@@ -42,33 +46,65 @@ export function gatherAttrs(
     );
     const specific = said.filter(({ meaning }) => meaning.kind === 'modifier' && meaning.category !== null);
     const place = { start: line.tokens[hit.first]!.start, end: line.tokens[hit.last]!.end };
-    if (out[hit.first] && own.length === 0 && !claimsPurpose(specific)) continue;
+    // A phrase such as "for bore" is an attribute itself.
+    if (out[hit.first] && own.length === 0 && specific.length === 0) continue;
     for (const { meaning } of [...own, ...(specific.length > 0 ? specific : said)]) {
       if (meaning.kind !== 'noun' && meaning.kind !== 'modifier') continue;
       for (const [key, value] of Object.entries(meaning.attrs)) {
+        if (!only(key)) continue;
         if (key === 'material') materials.set(String(value), place);
-        else if (meaning.kind === 'modifier' && hit.last > hit.first && loose.has(key)) {
-          // "cap screw, hexagon head": two words that describe outweigh what the name alone suggests.
+        else if (meaning.kind === 'modifier' && suggested.delete(key)) {
+          // "cap screw, hexagon head": what a word describes outweighs what the name alone suggests.
           claim.attrs[key] = value;
           claim.span(key, place);
         } else {
-          if (meaning.kind === 'noun' && claim.attrs[key] === undefined) loose.add(key);
+          if (meaning.kind === 'noun' && suggests(value) && claim.attrs[key] === undefined)
+            suggested.add(key);
           claim.attr(key, value, place);
         }
       }
     }
   }
-  if (materials.size === 1) for (const [value, place] of materials) claim.attr('material', value, place);
+  giveMaterial(claim, materials);
   const first = line.standards[0];
   if (first && (standard || claim.features.has('noun'))) claim.attr('standard', first.name, first);
-  if (!standard) return;
-  for (const [key, value] of Object.entries(standards[standard.name] ?? {})) {
+  if (standard) byStandard(claim, standard, standards[standard.name] ?? {});
+  checkClass(claim);
+}
+
+/** A cap screw or an Allen screw has a socket head, unless the line describes another. */
+const suggests = (value: string | boolean) => value === 'socket-cap';
+
+/** Metals, of which a part is one; a metal with a plastic or rubber is made of both, and neither is given. */
+const metals = /^(steel|stainless|brass|bronze|copper|aluminium|titanium)$/;
+
+function giveMaterial(claim: Claim, materials: ReadonlyMap<string, Place>): void {
+  const exact = [...materials].filter(
+    ([value]) => ![...materials.keys()].some(other => narrows('material', value, other)),
+  );
+  const [only, ...others] = exact;
+  if (only && others.length === 0) claim.attr('material', ...only);
+  const said = exact.map(([value]) => value).filter(value => metals.test(value));
+  if (said.length > 1) claim.contradict(`the material is said to be ${said.join(' and ')}`);
+}
+
+/** What a standard says by itself: more exact than the words it stands; against them a person looks. */
+function byStandard(claim: Claim, standard: StandardName, says: Attrs): void {
+  for (const [key, value] of Object.entries(says)) {
     const stated = claim.attrs[key];
-    if (stated !== undefined && stated !== value)
-      claim.doubt(`${standard.name} is ${String(value)}, but the words say ${String(stated)}`);
-    else claim.attr(key, value, standard);
+    if (stated === undefined) claim.attr(key, value, standard);
+    else if (narrows(key, stated, value)) claim.attrs[key] = value;
+    else if (stated !== value && !(stated === 'lock' && locking.test(String(value))))
+      claim.contradict(`${standard.name} is ${String(value)}, but the words say ${String(stated)}`);
   }
 }
 
-/** A phrase such as "for bore" is an attribute itself. */
-const claimsPurpose = (entries: readonly unknown[]) => entries.length > 0;
+/** Spring, toothed and wave washers lock. */
+const locking = /^(spring|star|wave)$/;
+
+/** Property classes are of carbon and alloy steel (ISO 898-1): no part of another metal has one. */
+function checkClass(claim: Claim): void {
+  const { grade, material } = claim.attrs;
+  if (/^\d+\.\d$/.test(String(grade)) && material !== undefined && material !== 'steel')
+    claim.contradict(`class ${grade} is of steel, not ${material}`);
+}

@@ -1,4 +1,5 @@
 import { toMm, type Um } from '../units/length.ts';
+import { agree } from './agree.ts';
 import type { Measure } from './measures.ts';
 import type { Attrs, CategoryName, Dims, Span } from './reading.ts';
 
@@ -60,10 +61,15 @@ export class Claim {
     this.span(key, place);
   }
 
+  /** An attribute. Of two values that agree the finer stands; of two that exclude each other the first, and a person looks. */
   attr(key: string, value: string | boolean, place?: Place): void {
-    if (this.attrs[key] !== undefined) return;
-    this.attrs[key] = value;
-    if (place) this.span(key, place);
+    const stated = this.attrs[key];
+    const agreed = stated === undefined ? { kept: value } : agree(key, stated, value);
+    if (agreed === 'contradict') this.contradict(`the ${key} is said to be ${stated} and ${value}`);
+    else if (agreed.kept !== stated) {
+      this.attrs[key] = agreed.kept;
+      if (place) this.span(key, place);
+    }
   }
 
   span(field: string, { start, end }: Place): void {
@@ -74,6 +80,12 @@ export class Claim {
   doubt(why: string): void {
     this.review = true;
     this.notes.push(why);
+  }
+
+  /** The line says two things that cannot both be true. */
+  contradict(why: string): void {
+    this.doubt(why);
+    this.features.add('contradiction');
   }
 
   /** The dimensions as they stand at the edge: millimetres and text, in the given order. */

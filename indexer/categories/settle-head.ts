@@ -1,0 +1,38 @@
+import type { Claim } from '../reading/claim.ts';
+
+/** What a cylindrical and a domed head are with each drive: DIN 912 and DIN 84; ISO 7380, DIN 7985 and ISO 14583. */
+const byDrive: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  cylinder: { 'hex-socket': 'socket-cap', slotted: 'cheese' },
+  dome: { 'hex-socket': 'button', phillips: 'pan', pozidriv: 'pan', torx: 'pan' },
+};
+
+/**
+ * Settles what words leave to each other: "cylinder head" and "dome head" are named by their drive, and stay open without one;
+ * a bare "hex" is the head, or the socket in a head that is named.
+ */
+export function settleHead(claim: Claim): void {
+  const { attrs } = claim;
+  if (attrs['hexagon'] !== undefined) {
+    const { head } = attrs;
+    // A cap screw with a hexagon is no socket screw.
+    const own = head === undefined || (head === 'socket-cap' && attrs['drive'] === undefined);
+    rename(claim, 'hexagon', own ? 'head' : 'drive', own ? 'hex' : 'hex-socket');
+  }
+  const open = byDrive[String(attrs['head'])];
+  if (!open) return;
+  const named = open[String(attrs['drive'])];
+  if (named === undefined) drop(claim, 'head');
+  else attrs['head'] = named;
+}
+
+function rename({ attrs, spans }: Claim, from: string, to: string, value: string): void {
+  delete attrs[from];
+  if (to === 'drive' && attrs[to] !== undefined) return;
+  attrs[to] = value;
+  for (const span of spans) if (span.field === from) span.field = to;
+}
+
+function drop(claim: Claim, key: string): void {
+  delete claim.attrs[key];
+  claim.spans.splice(0, claim.spans.length, ...claim.spans.filter(span => span.field !== key));
+}
