@@ -7,12 +7,13 @@ export const words: CategoryWords = {
         {},
       'dowel pin, dowel, dowel pins, dwl pin': { type: 'dowel' },
       'cotter pin, split pin, cotter, split cotter pin, cotter-pin': { type: 'cotter' },
-      'clevis pin': { type: 'clevis' },
+      'clevis pin, headed pin, headed straight pin, pin with head, headed clevis pin, straight headed pin, pin straight headed': {
+        type: 'clevis',
+      },
       'grooved pin, groove pin, knurled pin': { type: 'grooved' },
       'taper pin, tapered pin': { type: 'taper' },
       'roll pin, spring pin, rollpin, slotted spring pin, tension pin, sellock pin, coiled spring pin, spring dowel, slotted pin, coiled pin, tension sleeve':
         { type: 'spring' },
-      'r-clip, r clip, hitch pin, hairpin cotter, hair pin, r pin, r-pin': {},
     },
     de: {
       'stift, bolzen, steckstift, achsstift, haltestift, führungsstift': {},
@@ -24,14 +25,13 @@ export const words: CategoryWords = {
       'spannstift, spannhülse, spiralspannstift, federstift, schwerspannstift, spiralstift': {
         type: 'spring',
       },
-      'federstecker, federsplint': {},
     },
     fr: {
       'goupille, goupilles, axe de goupille, pion': {},
       'goupille cylindrique, goupille de centrage, pion de centrage': { type: 'dowel' },
       'goupille fendue, goupilles fendues': { type: 'cotter' },
       'axe de chape, axe a tete': { type: 'clevis' },
-      'goupille cannelee': { type: 'grooved' },
+      'goupille cannelee, goupille grooved': { type: 'grooved' },
       'goupille conique': { type: 'taper' },
       'goupille elastique, goupille mecanindus, mecanindus, goupilles elastiques, goupille ressort': {
         type: 'spring',
@@ -74,10 +74,50 @@ export const words: CategoryWords = {
     en: {
       dowel: { type: 'dowel' },
       cotter: { type: 'cotter' },
-      clevis: { type: 'clevis' },
-      grooved: { type: 'grooved' },
+      'clevis, headed, with head': { type: 'clevis' },
+      'grooved, groove, knurled': { type: 'grooved' },
       'taper, tapered': { type: 'taper' },
-      'spring, roll, slotted, coiled': { type: 'spring' },
+      'spring, roll, slotted, coiled, tension, spiral': { type: 'spring' },
+      'split': { type: 'cotter' },
+      'parallel, straight, cylindrical': {},
+    },
+    de: {
+      'mit kopf': { type: 'clevis' },
+      'konisch, kegelig': { type: 'taper' },
+      gekerbt: { type: 'grooved' },
+    },
+    fr: {
+      elastique: { type: 'spring' },
+      fendue: { type: 'cotter' },
+      conique: { type: 'taper' },
+      'cannelee, cannele': { type: 'grooved' },
+      'a tete': { type: 'clevis' },
+      'cylindrique, de centrage': { type: 'dowel' },
+    },
+    it: {
+      'elastica, elastiche': { type: 'spring' },
+      'conica, coniche': { type: 'taper' },
+      'cilindrica, cilindriche': { type: 'dowel' },
+      'con testa': { type: 'clevis' },
+    },
+    es: {
+      'elastico, elasticos': { type: 'spring' },
+      conico: { type: 'taper' },
+      'cilindrico, cilindricos': { type: 'dowel' },
+      'de aletas': { type: 'cotter' },
+      'con cabeza': { type: 'clevis' },
+    },
+    nl: {
+      verend: { type: 'spring' },
+      conisch: { type: 'taper' },
+      cilindrisch: { type: 'dowel' },
+      'met kop': { type: 'clevis' },
+    },
+    ja: {
+      平行: { type: 'dowel' },
+      割: { type: 'cotter' },
+      テーパー: { type: 'taper' },
+      スプリング: { type: 'spring' },
     },
   },
   plain: {

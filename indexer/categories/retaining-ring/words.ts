@@ -12,7 +12,9 @@ export const words: CategoryWords = {
       'e-clip, e clip, eclip, e-ring, e ring, ering, e-clips, e type retaining ring, e-type circlip': {
         type: 'e-clip',
       },
-      'r-clip ring': { type: 'r-clip' },
+      'r-clip, r clip, r-pin, r pin, r-clip ring, hitch pin clip, hairpin clip, hairpin cotter, hairpin, hair pin, hair pin clip, hair pin cotter, hairpin cotter pin, hitch pin, beta pin, beta clip, spring cotter': {
+        type: 'r-clip',
+      },
     },
     de: {
       'sicherungsring, seegerring, sprengring, seeger-ring, sicherungsringe, nutring sicherung, runddraht sprengring, runddrahtsprengring, haltering':
@@ -21,6 +23,7 @@ export const words: CategoryWords = {
         { type: 'external' },
       'sicherungsring für bohrungen, sicherungsring für bohrung, innensicherungsring, bohrungssicherungsring, innenseegerring, sicherungsring innen':
         { type: 'internal' },
+      'federstecker, federsplint, splintsicherung, r-splint, r-clip, beta-splint': { type: 'r-clip' },
       'sicherungsscheibe, e-scheibe, e-ring, benzing, benzingring, benzingsicherung, wellensicherung, benzing-ring, benzingscheibe':
         { type: 'e-clip' },
     },
@@ -31,6 +34,7 @@ export const words: CategoryWords = {
         { type: 'external' },
       'circlip interieur, circlips interieur, anneau elastique pour alesage, circlip pour alesage, anneau elastique interieur':
         { type: 'internal' },
+      'goupille beta, epingle beta, goupille epingle, goupille clip, epingle': { type: 'r-clip' },
       'circlip e, anneau e, clip e, clips e': { type: 'e-clip' },
     },
     it: {
@@ -40,6 +44,7 @@ export const words: CategoryWords = {
         { type: 'external' },
       'anello elastico per fori, seeger interno, anello elastico per foro, anello elastico interno, seeger per fori':
         { type: 'internal' },
+      'copiglia a molla, coppiglia a molla, copiglia elastica a r, spina a r, copiglia beta, copiglia r': { type: 'r-clip' },
       'anello e, benzing, anello benzing, clip e': { type: 'e-clip' },
     },
     es: {
@@ -49,45 +54,54 @@ export const words: CategoryWords = {
         { type: 'external' },
       'anillo de retencion interior, circlip interior, anillo elastico para agujeros, anillo elastico interior':
         { type: 'internal' },
+      'pasador beta, pasador r, pasador de horquilla, clip r, pasador clip': { type: 'r-clip' },
       'clip e, anillo e': { type: 'e-clip' },
     },
     nl: {
       'borgring, seegerring, borgveer, circlip, borgveerring': {},
       'borgring voor as, asborgring, buitenborgring, seegerring buiten': { type: 'external' },
       'borgring voor gat, binnenborgring, seegerring binnen': { type: 'internal' },
+      'r-clip, borgclip, beugelpen, splitpenclip, veerclip, betapen': { type: 'r-clip' },
       'e-clip, e-ring, asborging': { type: 'e-clip' },
     },
     ja: {
       'スナップリング, 止め輪, 止輪, サークリップ, Cリング, C形止め輪, リテーナーリング': {},
       '軸用止め輪, 軸用C形止め輪, 軸用スナップリング': { type: 'external' },
       '穴用止め輪, 穴用C形止め輪, 穴用スナップリング': { type: 'internal' },
+      'Rピン, Rクリップ, スナップピン, ベータピン, βピン, 松葉ピン': { type: 'r-clip' },
       'Eリング, E形止め輪, E型止め輪, E-リング': { type: 'e-clip' },
     },
   },
   modifiers: {
     en: {
-      'external, ext, outer, outside, shaft, for shaft': { type: 'external' },
-      'internal, int, inner, inside, bore, for bore': { type: 'internal' },
-      'e type, type e': { type: 'e-clip' },
+      'external, ext, outer, outside, shaft, for shaft, on shaft, external type': { type: 'external' },
+      'internal, int, inner, inside, bore, for bore, for hole, in bore, housing, internal type': { type: 'internal' },
+      'e type, type e, e style, e shape': { type: 'e-clip' },
     },
     de: {
-      'außen, aussen, welle, für wellen, für welle': { type: 'external' },
-      'innen, bohrung, für bohrungen, für bohrung': { type: 'internal' },
+      'außen, aussen, welle, für wellen, für welle, wellen, f welle, f wellen': { type: 'external' },
+      'innen, bohrung, für bohrungen, für bohrung, bohrungen, f bohrung, f bohrungen': { type: 'internal' },
     },
     fr: {
-      'exterieur, pour arbre, ext': { type: 'external' },
-      'interieur, pour alesage, int': { type: 'internal' },
+      'exterieur, exterieurs, pour arbre, pour arbres, arbre, ext, pour axe': { type: 'external' },
+      'interieur, interieurs, pour alesage, pour alesages, alesage, int': { type: 'internal' },
     },
     it: {
-      'esterno, per alberi, per albero': { type: 'external' },
-      'interno, per fori, per foro': { type: 'internal' },
+      'esterno, esterni, per alberi, per albero, albero, est': { type: 'external' },
+      'interno, interni, per fori, per foro, foro, int': { type: 'internal' },
     },
     es: {
-      'exterior, para eje, para ejes': { type: 'external' },
-      'interior, para agujero, para agujeros': { type: 'internal' },
+      'exterior, exteriores, para eje, para ejes, eje, ext': { type: 'external' },
+      'interior, interiores, para agujero, para agujeros, agujero, int': { type: 'internal' },
     },
-    nl: { 'buiten, voor as': { type: 'external' }, 'binnen, voor gat': { type: 'internal' } },
-    ja: { 軸用: { type: 'external' }, 穴用: { type: 'internal' } },
+    nl: {
+      'buiten, voor as, voor assen, as, uitwendig': { type: 'external' },
+      'binnen, voor gat, voor boring, gat, boring, inwendig': { type: 'internal' },
+    },
+    ja: {
+      '軸用, 外': { type: 'external' },
+      '穴用, 内': { type: 'internal' },
+    },
   },
   plain: {
     en: 'circlip pliers, snap ring pliers, retaining ring pliers, circlip plier, ring terminal',

@@ -5,9 +5,9 @@ export const words: CategoryWords = {
     en: {
       'spring, springs, coil spring, spr, bail spring, click spring, return spring, pawl spring, brake spring, trip spring, drag spring, spool spring, spg, helical spring':
         {},
-      'compression spring, comp spring, pressure spring, spring compression': { type: 'compression' },
-      'extension spring, tension spring, ext spring, spring extension': { type: 'extension' },
-      'torsion spring, spring torsion, hair spring, coiled torsion spring': { type: 'torsion' },
+      'compression spring, comp spring, compr spring, compr spr, comp spr, push spring, pressure spring, spring compression': { type: 'compression' },
+      'extension spring, tension spring, pull spring, draw spring, ext spring, ext spr, extn spring, spring extension': { type: 'extension' },
+      'torsion spring, torsion spr, tors spring, tors spr, spring torsion, hair spring, hairspring, helical torsion spring, coiled torsion spring': { type: 'torsion' },
       'leaf spring, flat spring, spring leaf, plate spring': { type: 'leaf' },
       'disc spring, disk spring, belleville washer, belleville spring, belleville, conical spring washer, spring disc, cup spring':
         { type: 'belleville' },
@@ -71,14 +71,54 @@ export const words: CategoryWords = {
   },
   modifiers: {
     en: {
-      compression: { type: 'compression' },
-      'extension, tension': { type: 'extension' },
-      torsion: { type: 'torsion' },
+      'compression, comp, compr, push': { type: 'compression' },
+      'extension, tension, extn, pull': { type: 'extension' },
+      'torsion, tors': { type: 'torsion' },
+      'belleville, disc, disk': { type: 'belleville' },
+      'left hand wound, left wound, left hand winding, lh wound, wound left, lh wind': { hand: 'left' },
+      'right hand wound, right wound, right hand winding, rh wound, wound right, rh wind': { hand: 'right' },
       leaf: { type: 'leaf' },
       wave: { type: 'wave' },
     },
-    de: { druck: { type: 'compression' }, zug: { type: 'extension' } },
-    ja: { 圧縮: { type: 'compression' }, 引張: { type: 'extension' } },
+    de: {
+      druck: { type: 'compression' },
+      zug: { type: 'extension' },
+      'dreh, schenkel': { type: 'torsion' },
+      'linksgewickelt, links gewickelt, linksgewunden, linkswendel, linksgängig, linkswicklung': { hand: 'left' },
+      'rechtsgewickelt, rechts gewickelt, rechtsgewunden, rechtswendel, rechtsgängig, rechtswicklung': { hand: 'right' },
+    },
+    fr: {
+      'de compression, a compression, compression': { type: 'compression' },
+      'de traction, traction, extension': { type: 'extension' },
+      'de torsion, torsion': { type: 'torsion' },
+      'enroule a gauche, enroulement a gauche, enroulement gauche, helice a gauche': { hand: 'left' },
+      'enroule a droite, enroulement a droite, enroulement droit, helice a droite': { hand: 'right' },
+    },
+    it: {
+      'a compressione, di compressione, compressione': { type: 'compression' },
+      'a trazione, di trazione, trazione': { type: 'extension' },
+      'a torsione, di torsione, torsione': { type: 'torsion' },
+      'avvolgimento sinistro, elica sinistra, avvolta a sinistra': { hand: 'left' },
+      'avvolgimento destro, elica destra, avvolta a destra': { hand: 'right' },
+    },
+    es: {
+      'de compresion, compresion, a compresion': { type: 'compression' },
+      'de traccion, traccion, a traccion, de extension': { type: 'extension' },
+      'de torsion, torsion': { type: 'torsion' },
+      'arrollamiento izquierdo, a izquierdas, helice izquierda': { hand: 'left' },
+      'arrollamiento derecho, a derechas, helice derecha': { hand: 'right' },
+    },
+    nl: {
+      'linksgewonden, linksgewikkeld, links gewonden': { hand: 'left' },
+      'rechtsgewonden, rechtsgewikkeld, rechts gewonden': { hand: 'right' },
+    },
+    ja: {
+      圧縮: { type: 'compression' },
+      '引張, 引っ張り, 引き': { type: 'extension' },
+      'ねじり, トーション': { type: 'torsion' },
+      '左巻, 左巻き': { hand: 'left' },
+      '右巻, 右巻き': { hand: 'right' },
+    },
   },
   plain: {
     en: 'spring steel, spring steel sheet, spring plate, spring seat, spring retainer, spring holder, spring balance, spring guide, spring cap, spring clamp, spring hook, spring plunger, spring case, spring cover, spring housing, spring perch, spring collar, spring stop, spring loaded plunger, spring balancer, spring hanger',

@@ -3,15 +3,15 @@ import type { CategoryWords } from '../definition.ts';
 export const words: CategoryWords = {
   nouns: {
     en: {
-      'washer, washers, wshr, wsr, wash, drag washer, friction washer, key washer, eared washer, keyed washer, click washer, washer set, insulating washer, sealing washer, seal washer, adjusting washer, adjustment washer, handle washer, spacing washer, spacer washer, bonded washer, cup washer, finishing washer, tab washer':
+      'washer, washers, wshr, wsr, wash, drag washer, friction washer, key washer, eared washer, keyed washer, click washer, washer set, insulating washer, sealing washer, seal washer, adjusting washer, adjustment washer, handle washer, spacing washer, spacer washer, bonded washer, cup washer, finishing washer, tab washer, tension washer':
         {},
       'flat washer, plain washer, fender washer, penny washer, repair washer, flat wshr': { type: 'flat' },
       'lock washer, lockwasher, locking washer, tooth lock washer': { type: 'lock' },
-      'spring washer, spring lock washer, split washer, split lock washer, split ring washer, helical spring washer, helical lock washer':
+      'spring washer, drag spring washer, spring tension washer, spring lock washer, split spring washer, grower washer, conical washer, split washer, split lock washer, split ring washer, helical spring washer, helical lock washer':
         { type: 'spring' },
       'star washer, toothed washer, tooth washer, star lock washer, internal tooth washer, external tooth washer, serrated washer, toothed lock washer, shakeproof washer, internal tooth lock washer, external tooth lock washer':
         { type: 'star' },
-      'wave washer, wavy washer, wave spring washer, curved washer': { type: 'wave' },
+      'wave washer, crinkle washer, wavy washer, wave spring washer, curved washer': { type: 'wave' },
       'thrust washer': { type: 'thrust' },
     },
     de: {
@@ -53,7 +53,7 @@ export const words: CategoryWords = {
       'arandela, arandela de freno, arandela de friccion': {},
       'arandela plana': { type: 'flat' },
       'arandela de seguridad, arandela de bloqueo': { type: 'lock' },
-      'arandela elastica, arandela grower, arandela de resorte, arandela partida, arandela muelle': {
+      'arandela elastica, arandela de presion, arandela grower, arandela de resorte, arandela partida, arandela muelle': {
         type: 'spring',
       },
       'arandela dentada, arandela de estrella, arandela estrella': { type: 'star' },
@@ -84,15 +84,50 @@ export const words: CategoryWords = {
     en: {
       'flat, plain': { type: 'flat' },
       'lock, locking': { type: 'lock' },
-      'split, spring': { type: 'spring' },
-      'star, toothed, tooth, internal tooth, external tooth': { type: 'star' },
-      'wave, wavy': { type: 'wave' },
+      'split, spring, helical, conical, split lock, spring lock': { type: 'spring' },
+      'star, toothed, tooth, internal tooth, external tooth, int tooth, ext tooth, serrated, shakeproof, internal teeth, external teeth': {
+        type: 'star',
+      },
+      'wave, wavy, crinkle, curved': { type: 'wave' },
       thrust: { type: 'thrust' },
     },
-    de: { flach: { type: 'flat' }, gewellt: { type: 'wave' } },
-    fr: { 'plate, plates': { type: 'flat' }, ondulee: { type: 'wave' }, grower: { type: 'spring' } },
-    it: { 'piana, piane': { type: 'flat' }, 'elastica, grower': { type: 'spring' } },
-    es: { plana: { type: 'flat' }, 'elastica, grower': { type: 'spring' } },
+    de: {
+      'flach, flache': { type: 'flat' },
+      'gewellt, wellig': { type: 'wave' },
+      'gezahnt, verzahnt, aussenverzahnt, innenverzahnt': { type: 'star' },
+      'federnd, gewölbt': { type: 'spring' },
+    },
+    fr: {
+      'plate, plates': { type: 'flat' },
+      'ondulee, ondulees': { type: 'wave' },
+      'grower, elastique, fendue, ressort': { type: 'spring' },
+      'eventail, a dents, dentelee, a denture': { type: 'star' },
+      'frein, de blocage': { type: 'lock' },
+    },
+    it: {
+      'piana, piane, piatta': { type: 'flat' },
+      'elastica, elastiche, grower, spaccata': { type: 'spring' },
+      'dentata, dentellata': { type: 'star' },
+      ondulata: { type: 'wave' },
+    },
+    es: {
+      'plana, planas': { type: 'flat' },
+      'elastica, grower, de presion, partida': { type: 'spring' },
+      'dentada, de estrella': { type: 'star' },
+      ondulada: { type: 'wave' },
+    },
+    nl: {
+      'vlak, vlakke': { type: 'flat' },
+      'verend, veer': { type: 'spring' },
+      'getand, tand': { type: 'star' },
+      gegolfd: { type: 'wave' },
+    },
+    ja: {
+      平: { type: 'flat' },
+      'ばね, バネ, スプリング': { type: 'spring' },
+      '歯付, 菊': { type: 'star' },
+      '波, ウェーブ': { type: 'wave' },
+    },
   },
   plain: {
     en: 'washer plate, washer bottle, washer pump, pressure washer, brake disc, washer retainer, washer holder',
