@@ -1,6 +1,6 @@
 import type { CategoryDefinition, Designation } from './categories/definition.ts';
 import { standardsOf, stemsOf } from './categories/index.ts';
-import { known } from './reading/dictionary.ts';
+import { type Hit, known } from './reading/dictionary.ts';
 import { findHead, type Head } from './reading/head.ts';
 import type { Line } from './reading/line.ts';
 import { isNotAPart } from './reading/not-a-part.ts';
@@ -207,13 +207,18 @@ function byShape(
   if (thread && hinted) return named(hinted, ['thread-alone']);
   const bare = designations.find(d => d.definition.name === 'bearing');
   if (bare && unknownWords === 0) return named('bearing', ['bare-designation'], bare);
-  if (unknownWords > 0) return named('plain', ['unknown-words-only']);
+  if (unknownWords > 0 || line.hits.some(h => line.labels.has(h.first) && namesPlain(h)))
+    return named('plain', ['unknown-words-only']);
   const notes =
     line.groups.length > 0
       ? ['sizes without a word that says what they are of']
       : ['nothing here that names a part'];
   return { ...none, features: ['nothing-known'], notes };
 }
+
+/** A wire or a section is a part too where nothing else names one. */
+const namesPlain = (hit: Hit) =>
+  hit.entries.some(e => e.meaning.kind === 'noun' && e.meaning.category === 'plain');
 
 /** The category that most of the line's describing words belong to. */
 function hintedBy(line: Line): CategoryName | null {

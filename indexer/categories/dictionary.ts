@@ -2,6 +2,7 @@ import { Dictionary, type Language, languages } from '../reading/dictionary.ts';
 import { labels } from '../reading/labels.ts';
 import { commonModifiers } from './common-words.ts';
 import type { Phrases } from './definition.ts';
+import { finishWords } from './finish-words.ts';
 import { categories } from './index.ts';
 import { looseWords, plainNouns, prepositions } from './plain-words.ts';
 import { columnWords, countWords, sheetWords } from './sheet-words.ts';
@@ -50,6 +51,8 @@ function buildDictionary(): Dictionary {
   for (const lang of languages) {
     for (const phrase of list(plainNouns[lang]))
       words.add(phrase, lang, { kind: 'noun', category: 'plain', attrs: {} });
+    for (const phrase of list(finishWords[lang]))
+      words.add(phrase, lang, { kind: 'modifier', category: null, attrs: {} });
     for (const phrase of list(prepositions[lang])) words.add(phrase, lang, { kind: 'preposition' });
     for (const phrase of list(looseWords[lang])) words.add(phrase, lang, { kind: 'loose' });
     for (const phrase of list(sheetWords[lang])) words.add(phrase, lang, { kind: 'sheet' });

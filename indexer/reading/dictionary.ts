@@ -235,9 +235,15 @@ function inflected(node: Node, word: string): Meanings | null {
   return null;
 }
 
-/** A2 is a grade and MC3 a clearance, but "A 2" is neither: figures behind one or two letters must be glued to them. */
-const stands = (tokens: readonly Token[], at: number) =>
-  !(tokens[at]!.kind === 'number' && tokens[at]!.gap > 0 && tokens[at - 1]!.text.length <= 2);
+/**
+ * A2 is a grade and MC3 a clearance, but "A 2" is neither: figures behind one or two letters must be glued to them, unless a
+ * point shows that the letters are short for a word: gr. 8.
+ */
+function stands(tokens: readonly Token[], at: number): boolean {
+  if (tokens[at]!.kind !== 'number' || tokens[at]!.gap === 0) return true;
+  const before = tokens[at - 1]!;
+  return before.text.length > 2 || (before.text === '.' && tokens[at - 2]?.text.length === 2);
+}
 
 /** 8,8 and 8.8 are one grade. */
 const keyOf = ({ kind, text }: Token) =>

@@ -97,9 +97,10 @@ export const words: CategoryWords = {
   },
   modifiers: {
     en: {
-      'lock, locking, self locking, self-lock, locknut, nyloc, nylock, nylok, nylstop, nylon insert, nyloc insert, elastic stop, prevailing torque, stover, all metal, stiff': {
-        type: 'lock',
-      },
+      'lock, locking, self locking, self-lock, locknut, nyloc, nylock, nylok, nylstop, nylon insert, nyloc insert, elastic stop, prevailing torque, stover, all metal, stiff':
+        {
+          type: 'lock',
+        },
       'hex, hexagon, hexagonal': { type: 'hex' },
       'cap, acorn, dome, domed, crown, blind': { type: 'cap' },
       'castle, castellated, castelated, slotted castle': { type: 'castle' },
@@ -112,7 +113,9 @@ export const words: CategoryWords = {
       'wing, butterfly, thumb': { type: 'wing' },
     },
     de: {
-      'selbstsichernd, sicherungs, mit klemmteil, klemmteil, mit nylonring, mit polyamidring': { type: 'lock' },
+      'selbstsichernd, sicherungs, mit klemmteil, klemmteil, mit nylonring, mit polyamidring': {
+        type: 'lock',
+      },
       'sechskant, 6kt, 6-kant, skt': { type: 'hex' },
       hut: { type: 'cap' },
       'kronen, krone': { type: 'castle' },

@@ -7,9 +7,10 @@ export const words: CategoryWords = {
         {},
       'dowel pin, dowel, dowel pins, dwl pin': { type: 'dowel' },
       'cotter pin, split pin, cotter, split cotter pin, cotter-pin': { type: 'cotter' },
-      'clevis pin, headed pin, headed straight pin, pin with head, headed clevis pin, straight headed pin, pin straight headed': {
-        type: 'clevis',
-      },
+      'clevis pin, headed pin, headed straight pin, pin with head, headed clevis pin, straight headed pin, pin straight headed':
+        {
+          type: 'clevis',
+        },
       'grooved pin, groove pin, knurled pin': { type: 'grooved' },
       'taper pin, tapered pin': { type: 'taper' },
       'roll pin, spring pin, rollpin, slotted spring pin, tension pin, sellock pin, coiled spring pin, spring dowel, slotted pin, coiled pin, tension sleeve':
@@ -78,7 +79,7 @@ export const words: CategoryWords = {
       'grooved, groove, knurled': { type: 'grooved' },
       'taper, tapered': { type: 'taper' },
       'spring, roll, slotted, coiled, tension, spiral': { type: 'spring' },
-      'split': { type: 'cotter' },
+      split: { type: 'cotter' },
       'parallel, straight, cylindrical': {},
     },
     de: {

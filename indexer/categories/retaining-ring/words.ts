@@ -12,9 +12,10 @@ export const words: CategoryWords = {
       'e-clip, e clip, eclip, e-ring, e ring, ering, e-clips, e type retaining ring, e-type circlip': {
         type: 'e-clip',
       },
-      'r-clip, r clip, r-pin, r pin, r-clip ring, hitch pin clip, hairpin clip, hairpin cotter, hairpin, hair pin, hair pin clip, hair pin cotter, hairpin cotter pin, hitch pin, beta pin, beta clip, spring cotter': {
-        type: 'r-clip',
-      },
+      'r-clip, r clip, r-pin, r pin, r-clip ring, hitch pin clip, hairpin clip, hairpin cotter, hairpin, hair pin, hair pin clip, hair pin cotter, hairpin cotter pin, hitch pin, beta pin, beta clip, spring cotter':
+        {
+          type: 'r-clip',
+        },
     },
     de: {
       'sicherungsring, seegerring, sprengring, seeger-ring, sicherungsringe, nutring sicherung, runddraht sprengring, runddrahtsprengring, haltering':
@@ -44,7 +45,9 @@ export const words: CategoryWords = {
         { type: 'external' },
       'anello elastico per fori, seeger interno, anello elastico per foro, anello elastico interno, seeger per fori':
         { type: 'internal' },
-      'copiglia a molla, coppiglia a molla, copiglia elastica a r, spina a r, copiglia beta, copiglia r': { type: 'r-clip' },
+      'copiglia a molla, coppiglia a molla, copiglia elastica a r, spina a r, copiglia beta, copiglia r': {
+        type: 'r-clip',
+      },
       'anello e, benzing, anello benzing, clip e': { type: 'e-clip' },
     },
     es: {
@@ -75,7 +78,9 @@ export const words: CategoryWords = {
   modifiers: {
     en: {
       'external, ext, outer, outside, shaft, for shaft, on shaft, external type': { type: 'external' },
-      'internal, int, inner, inside, bore, for bore, for hole, in bore, housing, internal type': { type: 'internal' },
+      'internal, int, inner, inside, bore, for bore, for hole, in bore, housing, internal type': {
+        type: 'internal',
+      },
       'e type, type e, e style, e shape': { type: 'e-clip' },
     },
     de: {

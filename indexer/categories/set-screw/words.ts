@@ -23,7 +23,8 @@ export const words: CategoryWords = {
     },
     fr: {
       'vis sans tete, vis pointeau, vis de pression, vis de blocage, vis de serrage': {},
-      'vis sthc, sthc, vis hc bout, vis hc, vis sans tete six pans creux, vis sans tete allen, vis sans tete hexagonale creuse, vis sans tete hc': hex,
+      'vis sthc, sthc, vis hc bout, vis hc, vis sans tete six pans creux, vis sans tete allen, vis sans tete hexagonale creuse, vis sans tete hc':
+        hex,
     },
     it: {
       'grano, grani, grano filettato, vite senza testa, grano di fissaggio, vite di pressione': {},
@@ -45,10 +46,13 @@ export const words: CategoryWords = {
   },
   modifiers: {
     en: {
-      'cup point, cup pt, cup-point, cuppoint, knurled cup point, knurled cup, cup end, cup tip, cup': { point: 'cup' },
+      'cup point, cup pt, cup-point, cuppoint, knurled cup point, knurled cup, cup end, cup tip, cup': {
+        point: 'cup',
+      },
       'flat point, flat pt, flat tip, flat end, flat-point, flat': { point: 'flat' },
       'cone point, cone pt, cone tip, cone-point, cone end, cone, pointed, sharp point': { point: 'cone' },
-      'dog point, dog pt, half dog point, half dog, full dog, full dog point, dog-point, dog end, dog, long dog, extended point': { point: 'dog' },
+      'dog point, dog pt, half dog point, half dog, full dog, full dog point, dog-point, dog end, dog, long dog, extended point':
+        { point: 'dog' },
       'hex, hex socket, allen, hexagon socket, socket, hex drive, socket head': hex,
       'slotted, slot': { drive: 'slotted' },
       torx: { drive: 'torx' },

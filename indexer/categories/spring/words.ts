@@ -5,9 +5,12 @@ export const words: CategoryWords = {
     en: {
       'spring, springs, coil spring, spr, bail spring, click spring, return spring, pawl spring, brake spring, trip spring, drag spring, spool spring, spg, helical spring':
         {},
-      'compression spring, comp spring, compr spring, compr spr, comp spr, push spring, pressure spring, spring compression': { type: 'compression' },
-      'extension spring, tension spring, pull spring, draw spring, ext spring, ext spr, extn spring, spring extension': { type: 'extension' },
-      'torsion spring, torsion spr, tors spring, tors spr, spring torsion, hair spring, hairspring, helical torsion spring, coiled torsion spring': { type: 'torsion' },
+      'compression spring, comp spring, compr spring, compr spr, comp spr, push spring, pressure spring, spring compression':
+        { type: 'compression' },
+      'extension spring, tension spring, pull spring, draw spring, ext spring, ext spr, extn spring, spring extension':
+        { type: 'extension' },
+      'torsion spring, torsion spr, tors spring, tors spr, spring torsion, hair spring, hairspring, helical torsion spring, coiled torsion spring':
+        { type: 'torsion' },
       'leaf spring, flat spring, spring leaf, plate spring': { type: 'leaf' },
       'disc spring, disk spring, belleville washer, belleville spring, belleville, conical spring washer, spring disc, cup spring':
         { type: 'belleville' },
@@ -84,8 +87,12 @@ export const words: CategoryWords = {
       druck: { type: 'compression' },
       zug: { type: 'extension' },
       'dreh, schenkel': { type: 'torsion' },
-      'linksgewickelt, links gewickelt, linksgewunden, linkswendel, linksgängig, linkswicklung': { hand: 'left' },
-      'rechtsgewickelt, rechts gewickelt, rechtsgewunden, rechtswendel, rechtsgängig, rechtswicklung': { hand: 'right' },
+      'linksgewickelt, links gewickelt, linksgewunden, linkswendel, linksgängig, linkswicklung': {
+        hand: 'left',
+      },
+      'rechtsgewickelt, rechts gewickelt, rechtsgewunden, rechtswendel, rechtsgängig, rechtswicklung': {
+        hand: 'right',
+      },
     },
     fr: {
       'de compression, a compression, compression': { type: 'compression' },

@@ -53,9 +53,10 @@ export const words: CategoryWords = {
       'arandela, arandela de freno, arandela de friccion': {},
       'arandela plana': { type: 'flat' },
       'arandela de seguridad, arandela de bloqueo': { type: 'lock' },
-      'arandela elastica, arandela de presion, arandela grower, arandela de resorte, arandela partida, arandela muelle': {
-        type: 'spring',
-      },
+      'arandela elastica, arandela de presion, arandela grower, arandela de resorte, arandela partida, arandela muelle':
+        {
+          type: 'spring',
+        },
       'arandela dentada, arandela de estrella, arandela estrella': { type: 'star' },
       'arandela ondulada': { type: 'wave' },
       'arandela de empuje, arandela axial': { type: 'thrust' },
@@ -85,9 +86,10 @@ export const words: CategoryWords = {
       'flat, plain': { type: 'flat' },
       'lock, locking': { type: 'lock' },
       'split, spring, helical, conical, split lock, spring lock': { type: 'spring' },
-      'star, toothed, tooth, internal tooth, external tooth, int tooth, ext tooth, serrated, shakeproof, internal teeth, external teeth': {
-        type: 'star',
-      },
+      'star, toothed, tooth, internal tooth, external tooth, int tooth, ext tooth, serrated, shakeproof, internal teeth, external teeth':
+        {
+          type: 'star',
+        },
       'wave, wavy, crinkle, curved': { type: 'wave' },
       thrust: { type: 'thrust' },
     },
