@@ -5,7 +5,7 @@ import { type Instrument, insideJawReading } from '../../../indexer/measuring/in
 import { withKnown } from '../../../indexer/measuring/known.ts';
 import { limitsOf } from '../../../indexer/measuring/limits.ts';
 import type { Chance } from './chance.ts';
-import { deviation, type Noise, others, zero } from './noise.ts';
+import { deviation, type Noise, others, shank, zero } from './noise.ts';
 import type { Session, Take } from './sessions.ts';
 
 /** A part with its true size, or null for one in no table, and what was measured on it. */
@@ -86,6 +86,8 @@ function special(session: Session, candidates: readonly Candidate[], chance: Cha
 function roomOf(session: Session, [key, instrument, pitches]: Take, value: number): number {
   const { wear, soft = false } = measurableOf(session, key);
   if (pitches !== undefined) return 50 / 1.96 / pitches;
+  // Pins in tenths leave a tenth between them.
+  if (instrument === 'pin') return 50;
   const jaws =
     instrument === 'calliper-inside' && !soft ? value - insideJawReading(value, Math.min(700, value)) : 0;
   return Math.hypot(
@@ -104,7 +106,8 @@ function measured(
   const off = noise.calliperOff * (chance.even() < 0.5 ? -1 : 1);
   const wrong = chance.even() < noise.wrongInstrument ? Math.floor(chance.even() * session.takes.length) : -1;
   const land = chance.between(...noise.land);
-  return session.takes.map(([key, instrument, pitches], at) => {
+  return session.takes.flatMap(([key, instrument, pitches], at): Measurement | Measurement[] => {
+    if (instrument === 'pin') return pinned(key, value(key), noise, chance);
     const soft = measurableOf(session, key).soft === true;
     const used = at === wrong ? chance.one(others[instrument] ?? [instrument]) : instrument;
     const true_ = value(key);
@@ -116,6 +119,17 @@ function measured(
     const seen = used === 'calliper-inside' && !soft ? insideJawReading(true_, Math.min(land, true_)) : true_;
     return { dimension: key, instrument, value: mm(seen + error(used, true_, soft, off, noise, chance)) };
   });
+}
+
+/** The largest pin in tenths that goes in, and the next, which does not. */
+function pinned(dimension: string, true_: number, noise: Noise, chance: Chance): Measurement[] {
+  const under =
+    noise.calliperOff > 0 ? chance.between(0, shank.most) : shank.middle + shank.deviation * chance.normal();
+  const goes = Math.floor((true_ + under) / 100) / 10;
+  return [
+    { dimension, value: goes, instrument: 'pin', goes: true },
+    { dimension, value: Math.round(goes * 10 + 1) / 10, instrument: 'pin', goes: false },
+  ];
 }
 
 function error(

@@ -3,7 +3,7 @@ import type { Measurement } from '../../../indexer/measure.ts';
 import { type Instrument, insideJawReading } from '../../../indexer/measuring/instruments.ts';
 import { limitsOf } from '../../../indexer/measuring/limits.ts';
 import { measurableOf } from './draw.ts';
-import { deviation, type Noise, others, zero } from './noise.ts';
+import { deviation, type Noise, others, shank, zero } from './noise.ts';
 import type { Session } from './sessions.ts';
 
 /**
@@ -59,7 +59,8 @@ function density(
   off: number,
   noise: Noise,
 ): number {
-  const { dimension, value, span, pitches } = measurement;
+  const { dimension, value, span, pitches, goes } = measurement;
+  if (goes !== undefined) return pinChance(session, measurement, min, max, noise);
   const { wear, soft = false } = measurableOf(session, dimension);
   const instrument = measurement.instrument ?? 'calliper-outside';
   const read = span !== undefined ? (1000 * span) / pitches! : 1000 * value!;
@@ -91,6 +92,31 @@ function density(
       }
     }
   return sum / (makes.length * wears.length * lands.length);
+}
+
+/** The chance that a pin does what it did, over every part and every shank. */
+function pinChance(
+  session: Session,
+  { dimension, value, goes }: Measurement,
+  min: number,
+  max: number,
+  noise: Noise,
+): number {
+  const { wear } = measurableOf(session, dimension);
+  const mean = wear ? noise.wear * (wear.mean + (wear.share ?? 0) * max) : 0;
+  const unders = quantiles(20).map(q =>
+    noise.calliperOff > 0 ? q * shank.most : shank.middle + shank.deviation * normalQuantile(q),
+  );
+  let entering = 0;
+  const [makes, wears] = [quantiles(12), quantiles(12)];
+  for (const q of makes)
+    for (const w of wears)
+      for (const under of unders) {
+        const worn = -Math.log(1 - w) * mean * (wear?.grows ? 1 : -1);
+        if (1000 * value! - under <= min + q * (max - min) + worn) entering++;
+      }
+  const share = entering / (makes.length * wears.length * unders.length);
+  return goes ? share : 1 - share;
 }
 
 interface Bell {
@@ -138,5 +164,7 @@ function errors(
   ];
 }
 
+/** Near enough: the logistic curve stands in for the normal one. */
+const normalQuantile = (q: number) => 0.56 * Math.log(q / (1 - q));
 const quantiles = (count: number) => Array.from({ length: count }, (_, at) => (at + 0.5) / count);
 const clamp = (value: number, least: number, most: number) => Math.min(most, Math.max(least, value));

@@ -1,7 +1,7 @@
 import type { Instrument } from '../../../indexer/measure.ts';
 import type { Attrs, CategoryName } from '../../../indexer/reading/reading.ts';
 
-/** One dimension to take: by an instrument, or as pitches counted. */
+/** One dimension to take: by an instrument, as pitches counted, or by the pins in tenths on either side of it. */
 export type Take = readonly [dimension: string, instrument: Instrument, pitches?: number];
 
 /** A way of measuring parts of one category, as people do it. */
@@ -65,6 +65,23 @@ export const sessions: readonly Session[] = [
       ['bore', 'calliper-inside'],
       ['od', 'calliper-outside'],
       ['width', 'calliper-outside'],
+    ],
+  },
+  {
+    name: 'bearing, pins, calliper',
+    category: 'bearing',
+    takes: [
+      ['bore', 'pin'],
+      ['od', 'calliper-outside'],
+    ],
+  },
+  {
+    name: 'bearing, rule',
+    category: 'bearing',
+    takes: [
+      ['bore', 'rule'],
+      ['od', 'rule'],
+      ['width', 'rule'],
     ],
   },
   {
