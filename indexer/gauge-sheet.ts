@@ -74,16 +74,20 @@ function block({ label, shapes }: Gauge): { width: number; height: number } {
   };
 }
 
-/**
- * The sheets that hold these gauges at true size, each a whole SVG document, laid out in rows.
- *
- * @throws RangeError naming a gauge that the paper does not hold.
- */
-export function gaugeSheets(gauges: readonly Gauge[], paper: Paper = a4): string[] {
+/** A gauge where it lies on its sheet. */
+interface Laid {
+  readonly gauge: Gauge;
+  readonly x: number;
+  readonly y: number;
+  readonly height: number;
+}
+
+/** Gauges in rows, sheet by sheet. */
+function lay(gauges: readonly Gauge[], paper: Paper): Laid[][] {
   const right = paper.width - paper.margin;
   const bottom = paper.height - paper.margin;
   const top = paper.margin + headHeight;
-  const sheets: string[][] = [];
+  const sheets: Laid[][] = [];
   let [x, y, row] = [paper.margin, top, 0];
   for (const gauge of gauges) {
     const { width, height } = block(gauge);
@@ -94,14 +98,26 @@ export function gaugeSheets(gauges: readonly Gauge[], paper: Paper = a4): string
       sheets.push([]);
       [x, y, row] = [paper.margin, top, 0];
     }
-    sheets.at(-1)!.push(placed(gauge, x, y, height));
+    sheets.at(-1)!.push({ gauge, x, y, height });
     x += width + between;
     row = Math.max(row, height);
   }
-  return sheets.map(marks => sheet(marks.join(''), paper));
+  return sheets;
 }
 
-function placed({ label, shapes }: Gauge, x: number, y: number, height: number): string {
+/**
+ * The sheets that hold these gauges at true size, each a whole SVG document, laid out in rows.
+ *
+ * @throws RangeError naming a gauge that the paper does not hold.
+ */
+export const gaugeSheets = (gauges: readonly Gauge[], paper: Paper = a4): string[] =>
+  lay(gauges, paper).map(laid => sheet(laid.map(placed).join(''), paper));
+
+/** How far down each of those sheets is drawn on, in millimetres from its top, with its margin below: a screen need show no more. */
+export const gaugeSheetEnds = (gauges: readonly Gauge[], paper: Paper = a4): number[] =>
+  lay(gauges, paper).map(laid => Math.max(...laid.map(({ y, height }) => y + height)) + paper.margin);
+
+function placed({ gauge: { label, shapes }, x, y, height }: Laid): string {
   let at = x;
   const marks = shapes.map(shape => {
     const mark = drawn(shape, at, y);

@@ -13,7 +13,14 @@ export { proposeDuty } from './duty-words.ts';
 export { type FitAnswer, type FitCandidate, type FitRequest, fit, type Seat } from './fit.ts';
 export type { FitOf } from './fitting/clearance.ts';
 export type { ShimAnswer } from './fitting/shims.ts';
-export { bankCardWidth, checkBar, type Gauge, gaugeSheets, pixelsPerMillimetre } from './gauge-sheet.ts';
+export {
+  bankCardWidth,
+  checkBar,
+  type Gauge,
+  gaugeSheetEnds,
+  gaugeSheets,
+  pixelsPerMillimetre,
+} from './gauge-sheet.ts';
 export {
   BadMeasurement,
   type CandidateAnswer,

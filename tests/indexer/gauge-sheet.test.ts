@@ -1,5 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { bankCardWidth, type Gauge, gaugeSheets, pixelsPerMillimetre } from '../../indexer/gauge-sheet.ts';
+import {
+  bankCardWidth,
+  type Gauge,
+  gaugeSheetEnds,
+  gaugeSheets,
+  pixelsPerMillimetre,
+} from '../../indexer/gauge-sheet.ts';
 
 const bearing: Gauge = { label: 'bearing 5x11x4', shapes: [{ kind: 'circles', diameters: [11, 5] }] };
 const screw: Gauge = {
@@ -63,4 +69,12 @@ it('names what the paper does not hold', () => {
 it('a screen is measured by a bank card, 85.60 mm wide (ISO/IEC 7810 ID-1)', () => {
   expect(bankCardWidth).toBe(85.6);
   expect(pixelsPerMillimetre(321)).toBeCloseTo(3.75, 3);
+});
+
+it('a sheet ends below its lowest gauge, and holds it', () => {
+  const [end] = gaugeSheetEnds([bearing, screw]);
+  const [svg] = gaugeSheets([bearing, screw]);
+  const lowest = Math.max(...[...svg!.matchAll(/<text [^>]*y="([\d.]+)"/g)].map(([, y]) => Number(y)));
+  expect(end).toBeGreaterThan(lowest);
+  expect(end).toBeLessThan(297);
 });

@@ -253,6 +253,13 @@ test('a screen that was set against a bank card shows true size, and stays set',
   const box = await page.getByRole('img', { name: /^Sheet 1 of 1/ }).boundingBox();
   // ISO/IEC 7810 ID-1: the card is 85.60 mm wide, so 428 pixels are 5 to the millimetre, and A4 is 210 mm wide.
   expect(box!.width).toBeCloseTo(1050, 0);
+  // The blank rest of the paper is not shown, and what is shown is not squeezed.
+  expect(box!.height).toBeLessThan(400);
+  const fit = await page.getByRole('img', { name: /^Sheet 1 of 1/ }).evaluate(image => {
+    const { objectFit, objectPosition } = getComputedStyle(image);
+    return { objectFit, objectPosition };
+  });
+  expect(fit).toEqual({ objectFit: 'cover', objectPosition: '0px 0px' });
   await close();
 });
 

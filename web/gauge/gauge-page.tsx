@@ -1,6 +1,6 @@
 import { type CSSProperties, type FormEvent, useState } from 'react';
 import { Link, useSearchParams } from 'wouter';
-import { checkBar, type Gauge, gaugeOf, gaugeSheets } from '../../indexer/index.ts';
+import { checkBar, type Gauge, gaugeOf, gaugeSheetEnds, gaugeSheets } from '../../indexer/index.ts';
 import { useKnownSizes } from '../measure/use-known.ts';
 import { Ways } from '../measure/ways.tsx';
 import { headingWords } from '../part/size.tsx';
@@ -66,13 +66,13 @@ export function GaugePage() {
             tabIndex={0}
             aria-label="Sheets, scrolled sideways where narrow"
           >
-            {sheets.map((sheet, order) => (
+            {sheets.map(({ svg, end }, order) => (
               <img
                 // biome-ignore lint/suspicious/noArrayIndexKey: sheets are numbered and drawn anew
                 key={order}
                 className="gauge-sheet"
-                style={pixels ? ({ '--screen-mm': `${pixels}px` } as CSSProperties) : undefined}
-                src={`data:image/svg+xml,${encodeURIComponent(sheet)}`}
+                style={{ '--end': end, ...(pixels && { '--screen-mm': `${pixels}px` }) } as CSSProperties}
+                src={`data:image/svg+xml,${encodeURIComponent(svg)}`}
                 alt={`Sheet ${order + 1} of ${sheets.length}: ${gauges.map(({ label }) => label).join(', ')}`}
               />
             ))}
@@ -83,9 +83,18 @@ export function GaugePage() {
   );
 }
 
-function laid(gauges: readonly Gauge[]): { sheets: string[]; tooLarge: string | null } {
+interface Laid {
+  sheets: { svg: string; end: number }[];
+  tooLarge: string | null;
+}
+
+function laid(gauges: readonly Gauge[]): Laid {
   try {
-    return { sheets: gaugeSheets(gauges), tooLarge: null };
+    const ends = gaugeSheetEnds(gauges);
+    return {
+      sheets: gaugeSheets(gauges).map((svg, order) => ({ svg, end: ends[order]! })),
+      tooLarge: null,
+    };
   } catch (error) {
     if (error instanceof RangeError) return { sheets: [], tooLarge: error.message };
     throw error;

@@ -31,7 +31,7 @@ export function SetScreen({ pixels, onSet }: SetScreenProps) {
   return (
     <div className="set-screen">
       <p>
-        Hold a bank card to the screen, its left edge on the line, and draw until its right edge meets the
+        Hold a bank card to the screen, its left edge on the line, and slide until its right edge meets the
         other.
       </p>
       <div className="card-room">
