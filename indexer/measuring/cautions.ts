@@ -1,6 +1,7 @@
 import type { Candidate, Made } from '../categories/measurable.ts';
 import { type Duty, isCritical } from '../duty.ts';
 import type { Attrs, CategoryName } from '../reading/reading.ts';
+import { uncertaintyOfInstrument } from './instruments.ts';
 import type { Observation } from './observation.ts';
 import type { MeasureRequest } from './request.ts';
 import type { Weighed } from './weigh.ts';
@@ -18,7 +19,10 @@ export function standingCautions(duty: Duty | undefined): string[] {
   ];
 }
 
-/** Readings of one diameter this far apart speak of wear or a bend, in millimetres (common practice). */
+/**
+ * Readings of one diameter this far apart speak of wear or a bend, in millimetres (common practice). Inside jaws and rules differ by
+ * more on a sound part: a repair tutorial reads 4.93 to 5.00 in one bore of 5.
+ */
 const ovality = 0.03;
 
 /** A calliper presses rubber by as much: readings of it part by more before they say anything (common practice). */
@@ -41,9 +45,12 @@ export function cautionsOf(
   const cautions: string[] = [];
   request.measurements.forEach(({ values }, at) => {
     if (!values || values.length < 2) return;
-    const { label, soft } = observations[at]!.measurable;
+    const { measurable, instrument } = observations[at]!;
+    const { label, soft } = measurable;
     const spread = Math.max(...values) - Math.min(...values);
-    if (spread > (soft ? pressed : ovality))
+    const coarse = instrument === 'calliper-inside' || instrument === 'rule';
+    const own = coarse ? (2 * uncertaintyOfInstrument(instrument)) / 1000 : ovality;
+    if (spread > (soft ? pressed : own))
       cautions.push(
         `The readings of the ${label} differ by ${spread.toFixed(2)} mm: ${soft ? 'flattened or stretched by use' : 'worn, bent or out of round'}.`,
       );

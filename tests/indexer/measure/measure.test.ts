@@ -365,6 +365,13 @@ describe('always', () => {
     expect(answer.cautions.join(' ')).toContain('differ by 0.05 mm');
   });
 
+  it('readings of inside jaws differ in a sound bore: 4.93 to 5.00 says nothing of wear', () => {
+    const bore = (...values: number[]) =>
+      bearing({ dimension: 'bore', values, instrument: 'calliper-inside' }).cautions.join(' ');
+    expect(bore(4.93, 5)).not.toContain('differ');
+    expect(bore(4.88, 5)).toContain('differ by 0.12 mm');
+  });
+
   it('says the doubt it took for an instrument', () => {
     expect(bearing({ dimension: 'od', value: 11 }).taken[0]).toMatchObject({
       instrument: 'calliper-outside',
