@@ -8,7 +8,7 @@ import { gatherAttrs } from './reading/attributes.ts';
 import { Claim } from './reading/claim.ts';
 import { doubtsOf } from './reading/doubts.ts';
 import { certaintyOf } from './reading/evidence.ts';
-import { analyse, type Line } from './reading/line.ts';
+import { analyse, type Line, longestLine } from './reading/line.ts';
 import type { Alternative, CategoryName, LineContext, ReadAs, Reading } from './reading/reading.ts';
 import { itemOf, writeSize } from './size.ts';
 
@@ -26,11 +26,13 @@ export function read(text: string, context: LineContext = {}): Reading {
 export interface Evidenced {
   reading: Reading;
   features: ReadonlySet<string>;
+  /** The line cut up; null for a size written as we write it, which is not cut. */
+  line: Line | null;
 }
 
 export function readWithEvidence(text: string, context: LineContext = {}): Evidenced {
   const canonical = readCanonical(text);
-  if (canonical) return { reading: canonical, features: new Set(['written-as-a-size']) };
+  if (canonical) return { reading: canonical, features: new Set(['written-as-a-size']), line: null };
   const line = analyse(text, context, dictionary);
   const choice = chooseCategory(line, context);
   if (choice.category === 'not-a-part' || choice.category === 'unsure') return noPart(line, choice);
@@ -99,9 +101,14 @@ function checkLimits(claim: Claim, definition: CategoryDefinition): void {
   for (const { key } of definition.dims) claim.lengths.delete(key);
 }
 
+/** What is said of a line too long to be one. */
+const onlyBeginning = `only the first ${longestLine} characters of this line are read`;
+
 /** Writes a settled claim as a reading. */
 function finish(line: Line, claim: Claim, choice: Choice): Evidenced {
   const definition = categories.get(claim.category)!;
+  if (definition.name !== 'plain') claim.notes.push(...line.taught);
+  if (line.cut) claim.doubt(onlyBeginning);
   const doubts = definition.name === 'plain' ? [] : doubtsOf(line);
   for (const doubt of doubts) claim.doubt(doubt);
   const { head } = choice;
@@ -134,7 +141,7 @@ function finish(line: Line, claim: Claim, choice: Choice): Evidenced {
     spans: claim.spans.sort((a, b) => a.start - b.start || a.end - b.end),
     notes: claim.notes,
   };
-  return { reading, features: claim.features };
+  return { reading, features: claim.features, line };
 }
 
 /** Whether figures stand in the line that no field came from. */
@@ -174,9 +181,9 @@ function noPart(line: Line, choice: Choice): Evidenced {
     review: unsure,
     alternatives: unsure ? byGuess(line) : [],
     spans: unsure && line.qty ? [{ field: 'qty', ...placeOf(line, line.qty) }] : [],
-    notes: choice.notes,
+    notes: line.cut ? [...choice.notes, onlyBeginning] : choice.notes,
   };
-  return { reading, features };
+  return { reading, features, line };
 }
 
 /** What sizes alone could be of. */

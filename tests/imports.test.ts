@@ -74,7 +74,7 @@ const layers: string[][] = [
     'indexer/fit.ts',
     'indexer/gauge-sheet.ts',
   ],
-  ['indexer/index.ts'],
+  ['indexer/index.ts', 'indexer/teaching'],
   ['indexer/intake'],
   ['indexer/worker.ts'],
 ];

@@ -1,6 +1,7 @@
 import type { Claim } from '../reading/claim.ts';
 import type { Line } from '../reading/line.ts';
 import type { Measure } from '../reading/measures.ts';
+import type { PrintedOrder } from '../reading/reading.ts';
 import type { LabelMeanings } from './definition.ts';
 import { giveLabelled, unlabelledGroups } from './settle-labels.ts';
 
@@ -31,11 +32,39 @@ const isUsual = (order: Order) => order === orders[0] || order === orders[1];
 const possible = (sizes: readonly Measure[], [inside, outside]: Order) =>
   sizes[inside]!.um < sizes[outside]!.um;
 
+/** What a printed order says of the first, second and third size. */
+function orderOf(printed: PrintedOrder): Order {
+  const roles = printed.split(' ');
+  return [roles.indexOf('inside'), roles.indexOf('outside'), roles.indexOf('across')];
+}
+
 /** Which of three printed sizes is which, and whether a person should look. */
-export function orderRing(
+interface RingOrder {
+  order: Order;
+  doubt: string | null;
+  listed: boolean;
+}
+
+/**
+ * The order in which a document prints its rings, where these sizes can be meant so: inside, outside and across fit, and no
+ * other order alone is published. Null where they can't.
+ */
+function orderTaught(
   sizes: readonly Measure[],
   isListed: IsListed,
-): { order: Order; doubt: string | null; listed: boolean } {
+  printed: PrintedOrder,
+  mayBeLong: boolean,
+): RingOrder | null {
+  const order = orderOf(printed);
+  if (!possible(sizes, order)) return null;
+  const [inside, outside, across] = order.map(at => sizes[at]!) as [Measure, Measure, Measure];
+  if (across.um > outside.um && !mayBeLong) return null;
+  const listed = isListed(inside, outside, across);
+  return listed || !orderRing(sizes, isListed).listed ? { order, doubt: null, listed } : null;
+}
+
+/** Which of three printed sizes is which, judged by the line alone. */
+export function orderRing(sizes: readonly Measure[], isListed: IsListed): RingOrder {
   // Only whether one or more orders are published matters, so the search ends with the second.
   let first: Order | undefined;
   let only = true;
@@ -94,13 +123,20 @@ export function settleRing(
     if (open.length === 0) break;
     const { measures } = group;
     if (measures.length === 3 && open.length === 3) {
-      const { order, doubt, listed } = orderRing(measures, isListed);
+      const alone = orderRing(measures, isListed);
+      const printed = line.orders?.[claim.category];
+      const taught = printed ? orderTaught(measures, isListed, printed, claim.category === 'bushing') : null;
+      const { order, doubt, listed } = taught ?? alone;
       claim.measure(inside, measures[order[0]]!);
       claim.measure(outside, measures[order[1]]!);
       claim.measure(across, measures[order[2]]!);
       claim.features.add('three-sizes');
       if (listed) claim.features.add('listed');
-      if (order[0] !== 0) claim.notes.push('outside diameter printed first');
+      if (order[1] === 0) claim.notes.push('outside diameter printed first');
+      if (taught && (alone.doubt || String(alone.order) !== String(order)))
+        line.taught.push(
+          `read as ${printed!.replaceAll(' ', ' × ')}, the order in which this list prints its sizes`,
+        );
       if (doubt) claim.doubt(doubt);
       break;
     }

@@ -1,5 +1,6 @@
 import type { Claim } from '../reading/claim.ts';
 import type { Line } from '../reading/line.ts';
+import type { StatedLength } from '../units/length.ts';
 import type { LabelMeanings } from './definition.ts';
 import { giveLabelled, unlabelledGroups } from './settle-labels.ts';
 
@@ -12,6 +13,9 @@ export const rodLabels: LabelMeanings = {
   free: 'length',
   width: 'length',
 };
+
+/** Whether of two sizes the one is so much longer that it can be no rod's diameter (common practice). */
+export const plainly = (a: StatedLength, b: StatedLength) => Math.max(a.um, b.um) >= 3 * Math.min(a.um, b.um);
 
 /** Settles diameter and length of a round part. The smaller is the diameter where the larger is printed first. */
 export function settleRod(claim: Claim, line: Line): void {
@@ -31,7 +35,14 @@ export function settleRod(claim: Claim, line: Line): void {
     const marked = measures.find(m => m.diameter);
     if (measures.length >= 2 && open.length === 2) {
       let [dia, length] = measures as [(typeof measures)[0], (typeof measures)[0]];
-      if (marked && marked !== dia) [dia, length] = [marked, dia];
+      const printed = plainly(dia, length) || marked ? undefined : line.orders?.[claim.category];
+      if (printed) {
+        if (dia.um > length.um || printed === 'length dia')
+          line.taught.push(
+            `read as ${printed.replace(' ', ' × ')}, the order in which this list prints its sizes`,
+          );
+        if (printed === 'length dia') [dia, length] = [length, dia];
+      } else if (marked && marked !== dia) [dia, length] = [marked, dia];
       else if (!marked && dia.um > length.um) {
         [dia, length] = [length, dia];
         claim.features.add('swapped');

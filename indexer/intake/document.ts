@@ -1,17 +1,16 @@
-import type { LineContext, Reading } from '../reading/reading.ts';
+import type { Reading } from '../reading/reading.ts';
+import type { ListedDocument, ListedLine, Taught } from '../teaching/index.ts';
 import type { GivenColumns } from './column-meanings.ts';
 import type { Entry } from './entry.ts';
-import { findLanguage } from './language.ts';
 import { isFactOfPart } from './part-facts.ts';
 import { readGrid } from './read-grid.ts';
 import { readTables } from './read-table.ts';
 import { relate } from './relate.ts';
 import type { DocumentRows, Row } from './rows.ts';
-import { findUnit } from './unit.ts';
 import { noRows } from './unreadable.ts';
 
-/** Reads one line; `indexer/read.ts` has the one that knows the trade. */
-export type ReadLine = (text: string, context?: LineContext) => Reading;
+/** Learns from all lines of a document how to read each; `indexer/teaching` has the one that knows the trade. */
+export type Teach = (document: ListedDocument) => Taught;
 
 /** How a document is to be read. */
 export interface ReadOptions {
@@ -35,7 +34,7 @@ export interface OpenedDocument extends Omit<DocumentRows, 'rows'> {
 export function openRows(
   bytes: Uint8Array,
   name: string,
-  readLine: ReadLine,
+  teach: Teach,
   { columns, mostRows = usualMostRows }: ReadOptions = {},
 ): OpenedDocument {
   const grid = readGrid(bytes, mostRows);
@@ -45,11 +44,13 @@ export function openRows(
   if (taken.length === 0 && grid.faults.length === 0 && !columns)
     throw noRows('The document holds no line of a parts list.');
   const relations = relate(entries);
-  const descriptions = taken.map(({ row }) => row.description);
-  const headers = entries.filter(({ row }) => row.reason === 'header').map(({ row }) => row.description);
-  const language = findLanguage([...new Set(headers)], descriptions);
-  const unit = findUnit(taken.map(({ row, facts }) => [row.description, ...facts].join(' ')));
-  const known = { lang: language ?? undefined, unit: unit ?? undefined };
+  const parents = new Map(taken.map(({ row }) => [row.ref, row.description]));
+  const { language, unit, reader } = teach({
+    *lines() {
+      for (const one of taken) yield listed(one, parents);
+    },
+    ...ownWords(entries),
+  });
   return {
     document: { name, pages: grid.pages, language, unit },
     tables,
@@ -58,37 +59,52 @@ export function openRows(
     faults: grid.faults,
     rowsTotal: taken.length,
     *rows() {
+      const taughtReader = reader();
       for (const entry of entries)
-        yield entry.row.outcome === 'taken' ? readEntry(entry, readLine, known) : entry.row;
+        yield entry.row.outcome === 'taken'
+          ? readEntry(entry, listed(entry, parents), line => taughtReader.read(line))
+          : entry.row;
     },
   };
 }
 
 /** All of a document at once. */
-export function readRows(
-  bytes: Uint8Array,
-  name: string,
-  readLine: ReadLine,
-  options?: ReadOptions,
-): DocumentRows {
-  const { rows, rowsTotal: _, ...rest } = openRows(bytes, name, readLine, options);
+export function readRows(bytes: Uint8Array, name: string, teach: Teach, options?: ReadOptions): DocumentRows {
+  const { rows, rowsTotal: _, ...rest } = openRows(bytes, name, teach, options);
   return { ...rest, rows: [...rows()] };
 }
 
-/** Reads a row's words: the description, with what a size or material column and its remarks state of the part. */
-function readEntry(entry: Entry, readLine: ReadLine, known: LineContext): Row {
-  const { row, facts, context, doubts } = entry;
+/** What a document says besides its lines: the names of its columns, each once, and its titles, headings and notes. */
+function ownWords(entries: readonly Entry[]): Pick<ListedDocument, 'headers' | 'front'> {
+  const skipped = entries.filter(({ row }) => row.outcome === 'skipped').map(({ row }) => row);
+  const headers = skipped.filter(row => row.reason === 'header').map(row => row.description);
+  return {
+    headers: [...new Set(headers)],
+    front: skipped.filter(row => row.reason !== 'header').map(row => row.description),
+  };
+}
+
+/** A row's words: the description, with what a size or material column and its remarks state of the part. */
+function listed({ row, facts, context }: Entry, parents: ReadonlyMap<string, string>): ListedLine {
   const stated = row.remarks
     .split(/\s*;\s*/)
     .filter(remark => !facts.includes(remark) && isFactOfPart(remark));
-  const text = [row.description, ...facts, ...stated].filter(Boolean).join(', ');
-  const reading = readLine(text, { ...known, context: context || undefined });
+  return {
+    text: [row.description, ...facts, ...stated].filter(Boolean).join(', '),
+    under: context,
+    parent: (row.parent !== null && parents.get(row.parent)) || '',
+  };
+}
+
+/** A row with its reading. */
+function readEntry({ row, doubts }: Entry, line: ListedLine, read: (line: ListedLine) => Reading): Row {
+  const reading = read(line);
   const notes = [...doubts];
   if (row.qty !== null && reading.qty !== null && row.qty !== reading.qty)
     notes.push(`the quantity column says ${row.qty}, the description ${reading.qty}`);
   return {
     ...row,
-    text,
+    text: line.text,
     reading: notes.length > 0 ? { ...reading, review: true, notes: [...reading.notes, ...notes] } : reading,
   };
 }

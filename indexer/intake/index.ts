@@ -1,4 +1,4 @@
-import { read } from '../read.ts';
+import { teach } from '../teaching/index.ts';
 import { type OpenedDocument, openRows, type ReadOptions, readRows } from './document.ts';
 import type { DocumentRows } from './rows.ts';
 
@@ -19,10 +19,10 @@ export function readDocument(
   _mediaType?: string,
   options?: ReadOptions,
 ): DocumentRows {
-  return readRows(bytes, name, read, options);
+  return readRows(bytes, name, teach, options);
 }
 
 /** The same with its rows read one by one as they are asked for. */
 export function openDocument(bytes: Uint8Array, name: string, options: ReadOptions): OpenedDocument {
-  return openRows(bytes, name, read, options);
+  return openRows(bytes, name, teach, options);
 }

@@ -6,11 +6,13 @@ import { gluedLabels, labelSizes } from './label-sizes.ts';
 import { markCells } from './mark-cells.ts';
 import { type Measure, measureAt } from './measures.ts';
 import { mendWords } from './misread.ts';
+import { withOwnWords } from './own-words.ts';
 import { findQuantity } from './quantity.ts';
 import { dropRanges } from './ranges.ts';
-import type { LineContext } from './reading.ts';
+import type { LineContext, SizeOrders } from './reading.ts';
 import { type StandardName, standardAt } from './standards.ts';
 import { formLetters, takeFigures } from './take.ts';
+import { takeThousands } from './thousands.ts';
 import { type Thread, threadAt } from './threads.ts';
 import { type Token, tokenise } from './tokens.ts';
 
@@ -29,6 +31,12 @@ export interface Line {
   mended: boolean;
   /** True where sizes were given as a range, and are left out. */
   ranged: boolean;
+  /** True where the line was too long, and only its beginning is read. */
+  cut: boolean;
+  /** What the line's document decides in it, and why, in words. */
+  taught: string[];
+  /** The order in which the line's document prints sizes, where it is known. */
+  orders: SizeOrders | undefined;
   /** Tokens that only name a dimension: `wire` of 0.4 wire. */
   labels: ReadonlySet<number>;
   /** The heading's own hits: what kind of part the list is about. */
@@ -45,22 +53,26 @@ interface Heading {
 const noHeading: Heading = { tokens: [], hits: [], columns: [] };
 
 /** A line longer than this is cut: no part's line is, and a hostile one costs nothing. */
-const longestLine = 4_000;
+export const longestLine = 4_000;
 
 /** Cuts a line into tokens, cells, threads, standards, sizes and words. Linear in its length. */
 export function analyse(text: string, context: LineContext, dictionary: Dictionary): Line {
-  const { tokens, mended } = mendWords(
-    tokenise(markCells(text.length > longestLine ? text.slice(0, longestLine) : text)),
-    dictionary,
-    text,
-  );
+  const cut = text.length > longestLine;
+  const pieces = tokenise(markCells(cut ? text.slice(0, longestLine) : text));
+  const { tokens, mended } = mendWords(pieces, dictionary, text);
+  const taught = context.decimal ? takeThousands(tokens, context.decimal) : [];
   const cells = cutCells(tokens);
   const heading = context.context ? headingOf(context.context, dictionary) : noHeading;
   nameCells(cells, heading.columns);
   const taken = new Uint8Array(tokens.length);
   const standards = readEach(tokens, taken, standardAt);
   const threads = readEach(tokens, taken, threadAt);
-  const hits = dictionary.find(tokens);
+  let hits = dictionary.find(tokens);
+  if (context.abbreviations) {
+    const own = withOwnWords(hits, tokens, context.abbreviations, dictionary);
+    hits = own.hits;
+    taught.push(...own.notes);
+  }
   const qty = findQuantity(tokens, cells, hits, at => taken[at] === 1);
   takeFigures(tokens, cells, hits, qty, taken);
   const measures = readMeasures(tokens, taken, gluedLabels(tokens, hits), context);
@@ -68,6 +80,8 @@ export function analyse(text: string, context: LineContext, dictionary: Dictiona
   const groups = groupSizes(tokens, threads, measures, labels);
   for (const group of groups) spreadUnit(group);
   spreadInches(groups);
+  if (context.unit === 'in' && measures.some(m => m.unit === 'in' && !m.unitStated))
+    taught.push('a bare number is inches, the unit of this list');
   const ranged = dropRanges(tokens, groups);
   return {
     text,
@@ -82,6 +96,9 @@ export function analyse(text: string, context: LineContext, dictionary: Dictiona
     labels,
     ranged,
     mended,
+    cut,
+    taught,
+    orders: context.orders,
     heading,
   };
 }

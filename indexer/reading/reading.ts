@@ -73,6 +73,25 @@ export interface Reading {
   notes: string[];
 }
 
+/** The mark that stands before decimals. */
+export type DecimalMark = '.' | ',';
+
+/** The order in which sizes are printed: of rings inside, outside and what lies across, of rods diameter and length. */
+export type PrintedOrder =
+  | 'inside outside across'
+  | 'outside inside across'
+  | 'inside across outside'
+  | 'outside across inside'
+  | 'across inside outside'
+  | 'across outside inside'
+  | 'dia length'
+  | 'length dia';
+
+export type SizeOrders = Readonly<Partial<Record<CategoryName, PrintedOrder>>>;
+
+/** What a document says its abbreviations stand for: `RH` → `round head`. */
+export type Abbreviations = ReadonlyMap<string, string>;
+
 /** What is known about a line besides its text. */
 export interface LineContext {
   /** The heading or the column names the line stood under. */
@@ -81,4 +100,10 @@ export interface LineContext {
   lang?: string | undefined;
   /** The document's unit for bare numbers, where known. */
   unit?: 'mm' | 'in' | undefined;
+  /** The document's decimal mark, where known: the other one, before three figures, then marks thousands. */
+  decimal?: DecimalMark | undefined;
+  /** The order in which the document prints sizes, where known: it decides where they can be meant in several. */
+  orders?: SizeOrders | undefined;
+  /** The document's own abbreviations: they go before what these letters mean elsewhere. */
+  abbreviations?: Abbreviations | undefined;
 }

@@ -1,7 +1,11 @@
-import type { ReadLine } from '../../../indexer/intake/document.ts';
+import type { Reading } from '../../../indexer/index.ts';
+import type { Teach } from '../../../indexer/intake/document.ts';
+import { teach } from '../../../indexer/teaching/index.ts';
 
 /** Reads nothing into a line: what is tested here is which lines there are. */
-export const unread: ReadLine = () => ({
+export const unread: Teach = document => ({ ...teach(document), reader: () => ({ read: () => nothing }) });
+
+const nothing: Reading = {
   category: 'plain',
   dims: {},
   attrs: {},
@@ -14,4 +18,4 @@ export const unread: ReadLine = () => ({
   alternatives: [],
   spans: [],
   notes: [],
-});
+};

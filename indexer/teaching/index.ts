@@ -1,0 +1,71 @@
+import { readWithEvidence } from '../read.ts';
+import type { LineContext, Reading } from '../reading/reading.ts';
+import { abbreviationsIn } from './abbreviations.ts';
+import { DecimalLesson } from './decimal-mark.ts';
+import { dittoEnd } from './dittos.ts';
+import { findLanguage, type Language } from './language.ts';
+import { ReadTaught } from './read-taught.ts';
+import { OrderLesson } from './size-order.ts';
+import { type Unit, UnitLesson } from './unit.ts';
+
+/** One line of a list with what it stands under. */
+export interface ListedLine {
+  text: string;
+  /** The heading above it, or the names of its columns; '' where it has neither. */
+  under: string;
+  /** The words of the part that an indent makes it belong to; '' where none does. */
+  parent: string;
+}
+
+/** All the lines of a document, and its own words about them. */
+export interface ListedDocument {
+  lines: () => Iterable<ListedLine>;
+  /** Column names, each once. */
+  headers: readonly string[];
+  /** Titles, headings and notes: lines that are no parts. */
+  front: readonly string[];
+}
+
+/** What a document taught of its lines. */
+export interface Taught {
+  language: Language | null;
+  unit: Unit | null;
+  /** Reads the document's lines one by one from the first to the last, since a ditto mark means the line before. */
+  reader: () => { read: (line: ListedLine) => Reading };
+}
+
+/** How many descriptions tell the language of all. */
+const toldByWords = 400;
+
+/**
+ * Learns from all lines of a document together what its bare numbers, orders and abbreviations mean. A first pass reads each
+ * line by itself, and only what can be meant in one way votes; the reader it gives then reads each with what was settled.
+ * Where nothing is settled, a line reads as it does alone.
+ */
+export function teach({ lines, headers, front }: ListedDocument): Taught {
+  const descriptions: string[] = [];
+  for (const { text } of lines()) if (descriptions.push(text) === toldByWords) break;
+  const language = findLanguage(headers, descriptions);
+  const unit = new UnitLesson([...headers, ...front]);
+  const decimal = new DecimalLesson();
+  const orders = new OrderLesson();
+  for (const line of lines()) {
+    if (dittoEnd(line.text) > 0) continue;
+    const alone = readWithEvidence(line.text, aloneContext(line, language));
+    for (const lesson of [unit, decimal, orders]) lesson.hear(alone);
+  }
+  const settledUnit = unit.settle();
+  const taught: LineContext = {
+    unit: settledUnit ?? undefined,
+    decimal: decimal.settle() ?? undefined,
+    orders: orders.settle() ?? undefined,
+    abbreviations: abbreviationsIn(front) ?? undefined,
+  };
+  return { language, unit: settledUnit, reader: () => new ReadTaught(taught, language) };
+}
+
+/** What is known of a line where its document teaches nothing. */
+export const aloneContext = ({ under }: ListedLine, language: Language | null): LineContext => ({
+  lang: language ?? undefined,
+  context: under || undefined,
+});
