@@ -16,6 +16,13 @@ describe('washerFor', () => {
     ['DIN 9021', 'M6', 6.4, 18, 1.6],
     ['DIN 127', 'M3', 3.1, 6.2, 0.8],
     ['DIN 6798', 'M4', 4.3, 8, 0.5],
+    ['ISO 7089', 'M24', 25, 44, 4],
+    ['ISO 7091', 'M8', 9, 16, 1.6],
+    ['DIN 126', 'M10', 11, 20, 2],
+    ['ISO 7094', 'M12', 13.5, 44, 4],
+    ['DIN 125', 'M1.4', 1.5, 4, 0.3],
+    ['DIN 433', 'M1.2', 1.3, 3, 0.3],
+    ['DIN 6797', 'M16', 17, 26, 1.2],
   ])('of %s %s is %d x %d x %d', (standard, thread, d1, d2, h) => {
     const washer = washerFor(standard, thread)!;
     expect([washer.d1, washer.d2, washer.h]).toEqual([d1, d2, h].map(mm => Math.round(mm * 1000)));
@@ -33,6 +40,15 @@ describe('washerFor', () => {
 
   it('takes 2 for the thickness of the small M12, as DIN 433 has it: one page gives 2.5', () => {
     expect(washerFor('ISO 7092', 'M12')!.h).toBe(2000);
+  });
+
+  it('takes 60 for the outside of the small M36: two sources of three have it, one 58', () => {
+    expect(washerFor('ISO 7092', 'M36')!.d2).toBe(60_000);
+  });
+
+  it('takes 0.4 and 0.5 for the toothed M2.5 and M3.5 from memory: one library has the size below', () => {
+    expect(washerFor('DIN 6797', 'M2.5')!.h).toBe(400);
+    expect(washerFor('DIN 6797', 'M3.5')!.h).toBe(500);
   });
 
   it('knows no washer of an unknown standard or thread', () => {

@@ -20,6 +20,12 @@ describe('nutFor', () => {
     ['ISO 7040', 'M4', 7, 6],
     ['DIN 1587', 'M6', 10, 12],
     ['DIN 562', 'M3', 5.5, 1.8],
+    ['ISO 4032', 'M24', 36, 21.5],
+    ['ISO 4033', 'M8', 13, 7.5],
+    ['ISO 10511', 'M6', 10, 6],
+    ['ISO 7043', 'M8', 13, 11.1],
+    ['DIN 557', 'M12', 19, 10],
+    ['DIN 935', 'M16', 24, 19],
   ])('of %s %s is %d across flats and %d high', (standard, thread, flats, height) => {
     expect(nutFor(standard, thread)).toMatchObject({
       acrossFlats: flats * 1000,
@@ -37,6 +43,17 @@ describe('nutFor', () => {
   ])('of %s is %d across flats at M10 and %d at M12', (standard, m10, m12) => {
     expect(nutFor(standard, 'M10')!.acrossFlats).toBe(m10 * 1000);
     expect(nutFor(standard, 'M12')!.acrossFlats).toBe(m12 * 1000);
+  });
+
+  it('takes 21 across flats for M14 of ISO and 22 for DIN: one library gives both as 22', () => {
+    for (const standard of ['ISO 4032', 'ISO 4033', 'ISO 4035', 'ISO 7040'])
+      expect(nutFor(standard, 'M14')!.acrossFlats, standard).toBe(21_000);
+    for (const standard of ['DIN 934', 'DIN 985', 'DIN 1587'])
+      expect(nutFor(standard, 'M14')!.acrossFlats, standard).toBe(22_000);
+  });
+
+  it('takes 34.7 for the height of ISO 4033 M36: one library prints its least, 33.1', () => {
+    expect(nutFor('ISO 4033', 'M36')).toMatchObject({ height: 34_700, heightMin: 33_100 });
   });
 
   it('knows no nut of an unknown standard or thread', () => {

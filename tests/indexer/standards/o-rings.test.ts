@@ -31,6 +31,12 @@ describe('as568Ring', () => {
     ['309', 0.412, 0.21],
     ['325', 1.475, 0.21],
     ['905', 0.414, 0.072],
+    ['349', 4.475, 0.21],
+    ['395', 25.94, 0.21],
+    ['425', 4.475, 0.275],
+    ['445', 7.975, 0.275],
+    ['460', 15.475, 0.275],
+    ['475', 25.94, 0.275],
   ])('%s is %d x %d inch', (dash, id, cs) => {
     expect(as568Ring(dash)).toMatchObject({ id: Math.round(id * 25_400), cs: Math.round(cs * 25_400) });
   });
@@ -43,7 +49,18 @@ describe('as568Ring', () => {
     expect(as568Ring('040')!.id).toBe(72_746);
   });
 
-  it.each(['000', '051', '100', '285', '999', ''])('has no %j', dash => {
+  it('takes 0.018 and 0.024 inch for the tolerances of 033 and 043, as the one library prints them', () => {
+    expect(as568Ring('033')!.idTolerance).toBe(Math.round(0.018 * 25_400));
+    expect(as568Ring('043')!.idTolerance).toBe(Math.round(0.024 * 25_400));
+  });
+
+  it('has a tolerance for every number, and 369 numbers', () => {
+    const all = oRings.filter(ring => ring.standard === 'AS568');
+    expect(all).toHaveLength(369);
+    expect(all.every(ring => ring.idTolerance !== null)).toBe(true);
+  });
+
+  it.each(['000', '051', '100', '285', '308', '396', '424', '476', '999', ''])('has no %j', dash => {
     expect(as568Ring(dash)).toBeUndefined();
   });
 });

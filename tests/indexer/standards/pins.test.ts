@@ -22,6 +22,7 @@ describe('pinOf', () => {
     [3, 3.3, 3.5],
     [5, 5.4, 5.6],
     [10, 10.5, 10.8],
+    [20, 20.5, 20.9],
   ])('gives a spring pin for a hole of %d the free diameter %d to %d', (hole, min, max) => {
     expect(pinOf('ISO 8752', hole * 1000)).toMatchObject({
       min: Math.round(min * 1000),
@@ -41,6 +42,29 @@ describe('pinOf', () => {
         lower,
       ]);
     }
+  });
+
+  it('gives every clevis pin the limits of h11 by ISO 286', () => {
+    const clevis = pins.filter(({ type }) => type === 'clevis');
+    expect(clevis.map(({ diameter }) => diameter / 1000).slice(0, 6)).toEqual([3, 4, 5, 6, 8, 10]);
+    for (const pin of clevis) {
+      const { upper, lower } = deviations('h11', pin.diameter)!;
+      expect([pin.max - pin.diameter, pin.min - pin.diameter], `${pin.diameter}`).toEqual([upper, lower]);
+    }
+  });
+
+  // An open CAD library gives the middle of the folded diameter, ISO 1234, mm.
+  it.each([
+    [0.6, 0.45],
+    [1, 0.85],
+    [2.5, 2.2],
+    [4, 3.6],
+    [6.3, 5.8],
+    [10, 9.4],
+    [20, 19.15],
+  ])('gives a cotter for a hole of %d limits about %d', (hole, middle) => {
+    const { min, max } = pinOf('ISO 1234', hole * 1000)!;
+    expect((min + max) / 2).toBe(Math.round(middle * 1000));
   });
 
   it('gives every taper pin the limits of h10 by ISO 286 at its small end', () => {
@@ -65,6 +89,8 @@ describe('lengthsOf', () => {
     ['ISO 8734', 1, '3 4 5 6 8 10'],
     ['ISO 8734', 3, '8 10 12 14 16 18 20 22 24 26 28 30'],
     ['ISO 1234', 1, '6 8 10 12 14 16 18 20'],
+    ['ISO 1234', 13, '71 80 90 100 112 125 140 160 180 200 224 250'],
+    ['ISO 2341', 3, '6 8 10 12 14 16 18 20 22 24 26 28 30'],
   ])('of %s %d are %s', (standard, diameter, lengths) => {
     const pin = pinOf(standard, Math.round(diameter * 1000))!;
     expect(

@@ -29,6 +29,9 @@ describe('externalRing', () => {
     [30, 28.6, 1.5, 27.9],
     [40, 37.5, 1.75, 36.5],
     [50, 47, 2, 45.8],
+    [65, 62, 2.5, 60.8],
+    [80, 76.5, 2.5, 74.5],
+    [100, 96.5, 3, 94.5],
   ])(
     'for a shaft of %d has groove %d, thickness %d and is %d when free',
     (shaft, groove, thickness, free) => {
@@ -42,6 +45,14 @@ describe('externalRing', () => {
 
   it('takes the groove 7.6 for a shaft of 8: a web table has 7.1', () => {
     expect(externalRing(8000)!.groove).toBe(7600);
+  });
+
+  it('takes the groove 49 for a shaft of 52 from memory: the one library prints 49.5, deeper by half than its neighbours', () => {
+    expect(externalRing(52_000)!.groove).toBe(49_000);
+  });
+
+  it('takes 1.75 for the thickness of 48: one library gives 2, the other 1.75', () => {
+    expect(externalRing(48_000)!.thickness).toBe(1750);
   });
 
   it('knows none for a shaft between sizes', () => {
@@ -63,6 +74,8 @@ describe('internalRing', () => {
     [35, 37, 1.5, 37.8],
     [42, 44.5, 1.75, 45.5],
     [50, 53, 2, 54.2],
+    [62, 65, 2, 66.2],
+    [85, 88.5, 3, 90.5],
   ])('for a bore of %d has groove %d, thickness %d and is %d when free', (bore, groove, thickness, free) => {
     expect(internalRing(um(bore))).toMatchObject({
       groove: um(groove),
@@ -73,6 +86,14 @@ describe('internalRing', () => {
 
   it('takes the groove 29.4 for a bore of 28: one library gives 20.4', () => {
     expect(internalRing(28_000)!.groove).toBe(29_400);
+  });
+
+  it('takes the groove 103.5 for a bore of 100 from memory: the one library prints 103, unlike 98 and 102', () => {
+    expect(internalRing(100_000)!.groove).toBe(103_500);
+  });
+
+  it('takes 2.5 for the thickness of 82: one library gives 3, the other 2.5', () => {
+    expect(internalRing(82_000)!.thickness).toBe(2500);
   });
 
   it('takes 42 for the free diameter of 39: the one source prints 42.5, which no neighbour bears out', () => {
