@@ -35,6 +35,12 @@ export function observe(measurement: Measurement, measurable: Measurable, place:
     );
   if (instrument === 'pin' || measurement.goes !== undefined)
     return observePin(measurement, measurable, place);
+  if (instrument === 'thread-gauge' && measurable.key !== 'pitch')
+    throw new BadMeasurement(
+      `${place}.instrument`,
+      `A thread gauge does not measure the ${measurable.label}.`,
+      `Use ${measurable.ways.join(' or ')}.`,
+    );
   const taken = take(measurement, measurable, place);
   const biased = taken.instrument === 'calliper-inside' && measurable.soft !== true;
   const land = measurement.land === undefined ? null : measurement.land * 1000;

@@ -405,6 +405,10 @@ describe('what cannot be answered names its place and remedy', () => {
       'measurements.0.instrument',
       { category: 'bearing', measurements: [{ dimension: 'od', value: 5, instrument: 'pin', goes: true }] },
     ],
+    [
+      'measurements.0.instrument',
+      { category: 'bearing', measurements: [{ dimension: 'od', value: 5, instrument: 'thread-gauge' }] },
+    ],
     ['measurements.0', { category: 'screw', measurements: [{ dimension: 'pitch', pitches: 0, span: 5 }] }],
     ['measurements.0', { category: 'screw', measurements: [{ dimension: 'major', pitches: 3, span: 5 }] }],
     [
