@@ -187,6 +187,7 @@ function answerFor(
   const reasons = [
     ...howItGoes({ onShaft, inHousing, gap, shaft, housing, bore: bore.max, od: od.max }),
     ...inchWords(bore.max),
+    ...groupWords(group, bore.max),
   ];
   return {
     size: `bearing ${bearings.write(candidate.dims, {})}`,
@@ -223,6 +224,13 @@ function playOf(bore: Um, asked: string | undefined, onShaft: FitOf | null, inHo
     state: left.state,
     axial: { min: tenth(axial.min), max: tenth(axial.max) },
   };
+}
+
+/** Miniature groups end below 10 mm of bore, where the ordinary ones alone go on. */
+function groupWords(group: string | undefined, bore: Um): string[] {
+  if (group === undefined || radialPlay(group, bore) !== null) return [];
+  const held = playGroups.filter(each => radialPlay(each, bore) !== null);
+  return [`${group} is no group of play of this bore: it has ${held.join(', ') || 'none known here'}.`];
 }
 
 function inchWords(bore: Um): string[] {

@@ -19,10 +19,11 @@ export interface ClassOf {
 }
 
 /**
- * The ISO 286 class of a seat as measured: of the classes whose limits hold it, the one whose middle is nearest, the usual
+ * The ISO 286 class of a seat: the one its drawing gives, else as measured: of the classes whose limits hold it, the one whose middle is nearest, the usual
  * grade before coarser ones.
  */
 export function classOf(kind: 'shaft' | 'housing', seat: Believed, nominal: Um): ClassOf {
+  if (seat.toleranceClass !== null) return { best: seat.toleranceClass, also: [] };
   const found = (kind === 'shaft' ? shaftClasses : housingClasses).flatMap((names, rank) =>
     names.flatMap(name => {
       const limits = deviations(name, nominal);

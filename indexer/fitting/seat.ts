@@ -25,6 +25,8 @@ export interface Believed {
   /** Standard deviation of a measured seat; null for one made to a class, alike likely all over its limits. */
   readonly deviation: number | null;
   readonly nominal: Um | null;
+  /** The class that the drawing gives; null of a measured seat. */
+  readonly toleranceClass: string | null;
   readonly instrument: Instrument | null;
 }
 
@@ -65,6 +67,7 @@ const measured = (value: number, uncertainty: number, instrument: Instrument): B
   middle: value,
   deviation: deviationOf(uncertainty),
   nominal: null,
+  toleranceClass: null,
   instrument,
 });
 
@@ -87,5 +90,13 @@ function byClass({ nominal, class: toleranceClass }: Seat, place: string): Belie
       'Give "nominal" up to 120 mm and a class such as h6 or H7.',
     );
   const [min, max] = [at + found.lower, at + found.upper];
-  return { min, max, middle: (min + max) / 2, deviation: null, nominal: at, instrument: null };
+  return {
+    min,
+    max,
+    middle: (min + max) / 2,
+    deviation: null,
+    nominal: at,
+    toleranceClass: toleranceClass!,
+    instrument: null,
+  };
 }

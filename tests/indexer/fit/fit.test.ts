@@ -193,6 +193,13 @@ describe('the play that is left', () => {
     });
   });
 
+  it('of a miniature group is not told for a bore of 12 mm, and why is', () => {
+    const [first] = bearingsFor({ shaft: { nominal: 12, class: 'js5' }, clearance: 'MC5' }).candidates;
+    expect(first?.play).toBeNull();
+    expect(first?.reasons).toContain('MC5 is no group of play of this bore: it has C2, CN, C3, C4.');
+    expect(first).toMatchObject({ shaftClass: 'js5', shaftCouldBe: [] });
+  });
+
   it('of a group that there is none of is refused, with those there are', () => {
     try {
       bearingsFor({ shaft: { nominal: 5, class: 'h6' }, clearance: 'C9' });
