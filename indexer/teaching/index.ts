@@ -34,18 +34,13 @@ export interface Taught {
   reader: () => { read: (line: ListedLine) => Reading };
 }
 
-/** How many descriptions tell the language of all. */
-const toldByWords = 400;
-
 /**
  * Learns from all lines of a document together what its bare numbers, orders and abbreviations mean. A first pass reads each
  * line by itself, and only what can be meant in one way votes; the reader it gives then reads each with what was settled.
  * Where nothing is settled, a line reads as it does alone.
  */
 export function teach({ lines, headers, front }: ListedDocument): Taught {
-  const descriptions: string[] = [];
-  for (const { text } of lines()) if (descriptions.push(text) === toldByWords) break;
-  const language = findLanguage(headers, descriptions);
+  const language = findLanguage(headers, Array.from(lines(), line => line.text));
   const unit = new UnitLesson([...headers, ...front]);
   const decimal = new DecimalLesson();
   const orders = new OrderLesson();

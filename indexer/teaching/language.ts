@@ -48,14 +48,21 @@ const ends: [Language, RegExp][] = [
   ['nl', /(?:schroef|veer|moer|ring|plaat|huis|deksel|pakking|wiel|bout)$/],
 ];
 
+const anyLetter = /\p{L}/gu;
+const japaneseLetter = /[\u3040-\u30ff\u4e00-\u9fff\uff66-\uff9f]/g;
+
 /** The language of a document from words of its headers and descriptions; null where too little tells. */
 export function findLanguage(headers: readonly string[], descriptions: readonly string[]): Language | null {
   const points = new Map<Language, number>();
   const add = (language: Language, by: number) => points.set(language, (points.get(language) ?? 0) + by);
-  const texts = [...headers, ...descriptions.slice(0, 400)];
-  const letters = texts.join('').replace(/[^\p{L}]/gu, '');
-  const japanese = letters.replace(/[^\u3040-\u30ff\u4e00-\u9fff\uff66-\uff9f]/g, '').length;
-  if (japanese > 2 && japanese > letters.length * 0.2) return 'ja';
+  let letters = 0;
+  let japanese = 0;
+  const texts = [...headers, ...descriptions];
+  for (const text of texts) {
+    letters += text.match(anyLetter)?.length ?? 0;
+    japanese += text.match(japaneseLetter)?.length ?? 0;
+  }
+  if (japanese > 2 && japanese > letters * 0.2) return 'ja';
   for (const text of texts)
     for (const word of folded(text)) {
       const languages = languagesOf.get(word);
