@@ -19,12 +19,14 @@ const blank = (text: string, what: RegExp) => text.replace(what, found => ' '.re
 /** Turns a separator into bars where the line is a row of a table written as text; otherwise gives it back as it was. */
 function separated(text: string, separator: string): string {
   if (!isRow(text, separator)) return text;
+  const first = text.search(/\S/);
+  const last = text.trimEnd().length - 1;
   let quoted = false;
   let marked = '';
   for (let at = 0; at < text.length; at++) {
     const character = text[at]!;
-    const opens: boolean = character === '"' && !quoted && (at === 0 || text[at - 1] === separator);
-    const closes = character === '"' && quoted && (at === text.length - 1 || text[at + 1] === separator);
+    const opens: boolean = character === '"' && !quoted && (at === first || text[at - 1] === separator);
+    const closes = character === '"' && quoted && (at === last || text[at + 1] === separator);
     if (opens || closes) {
       quoted = opens;
       marked += ' ';
@@ -33,19 +35,26 @@ function separated(text: string, separator: string): string {
   return marked;
 }
 
+/** A blank of any width; the end of a printed line is none. */
+const isBlank = (character: string) => character !== '\n' && character.trim() === '';
+/** Figures of any width. */
+const isFigure = (character: string) =>
+  (character >= '0' && character <= '9') || (character >= '\uff10' && character <= '\uff19');
+
 /**
  * A row has its separators glued on both sides, and not only as decimal commas; a comma of prose has a blank behind it.
  * A quoted cell settles it.
  */
 function isRow(text: string, separator: string): boolean {
-  if (text.startsWith('"') && text.includes(`"${separator}`)) return true;
+  if (text.includes(`"${separator}`) && text.trimStart().startsWith('"')) return true;
   let glued = false;
+  const end = text.trimEnd().length;
   for (let at = text.indexOf(separator); at >= 0; at = text.indexOf(separator, at + 1)) {
-    const [before, after] = [text[at - 1] ?? ' ', text[at + 1] ?? separator];
-    if (separator === ',' && after === ' ') return false;
-    const decimal = separator === ',' && /\d/.test(before) && /\d/.test(after);
-    if (!decimal && before !== ' ' && after !== ' ' && at > 0)
-      glued ||= !/^\s*$/.test(text.slice(at + 1)) || after === separator;
+    const before = at > 0 ? text[at - 1]! : ' ';
+    const after = at + 1 < end ? text[at + 1]! : separator;
+    if (separator === ',' && isBlank(after)) return false;
+    const decimal = separator === ',' && isFigure(before) && isFigure(after);
+    if (!decimal && !isBlank(before) && !isBlank(after)) glued ||= at + 1 < end || after === separator;
   }
   return glued;
 }

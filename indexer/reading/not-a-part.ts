@@ -60,6 +60,13 @@ const noteMarks = new Set([':', '.', '!', '-']);
 const months =
   /^(jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec|januar|februar|marz|maerz|april|mai|juni|juli|august|september|oktober|november|dezember|january|february|march|june|july|october|december|年|月|日)$/;
 
+/** 2019-04-12, 12.04.2019, 2021-03 */
+const dates = [
+  /^(19|20)\d\d[-/.](0?\d|1[0-2])[-/.]([0-3]?\d)$/,
+  /^[0-3]?\d[-/.][0-3]?\d[-/.]((19|20)\d\d|\d\d)$/,
+  /^(19|20)\d\d[-/](0\d|1[0-2])$/,
+];
+
 /** A price or a date alone: $3.50, 12.04.2019, 2021-03-01, March 1987. */
 function isPriceOrDate(line: Line): boolean {
   const { tokens } = line;
@@ -76,11 +83,8 @@ function isPriceOrDate(line: Line): boolean {
     return true;
   if (words.every(w => months.test(w.text))) {
     if (words.length > 0) return true;
-    return (
-      /^(19|20)\d\d[-/.](0?\d|1[0-2])[-/.]([0-3]?\d)$|^[0-3]?\d[-/.][0-3]?\d[-/.]((19|20)\d\d|\d\d)$/.test(
-        line.text.trim(),
-      ) || /^(19|20)\d\d[-/](0\d|1[0-2])$/.test(line.text.trim())
-    );
+    const date = tokens.map(t => t.text).join('');
+    return dates.some(pattern => pattern.test(date));
   }
   return false;
 }

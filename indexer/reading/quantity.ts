@@ -20,7 +20,7 @@ export function findQuantity(
 ): Quantity | null {
   return (
     byColumn(tokens, cells) ??
-    byWord(tokens, hits) ??
+    byWord(tokens, hits, isTaken) ??
     byTimes(tokens, cells, isTaken) ??
     byBracket(tokens, cells) ??
     byDash(tokens, isTaken) ??
@@ -40,7 +40,11 @@ const behindWord = new Set([':', '=', '.', '(']);
 const inSizes = new Set(['×', '-', '/', 'ø', '=']);
 
 /** `Qty: 4`, `4 Stück`, `4個`. A pack's size is no quantity. */
-function byWord(tokens: readonly Token[], hits: readonly Hit[]): Quantity | null {
+function byWord(
+  tokens: readonly Token[],
+  hits: readonly Hit[],
+  isTaken: (at: number) => boolean,
+): Quantity | null {
   for (const hit of hits) {
     if ((hit.kinds & kindBits.count) === 0) continue;
     const named = (hit.kinds & kindBits.column) !== 0;
@@ -48,7 +52,7 @@ function byWord(tokens: readonly Token[], hits: readonly Hit[]): Quantity | null
     while (behindWord.has(tokens[after]?.text ?? '')) after++;
     if (named && count(tokens[after]) !== null) return only(count(tokens[after]), hit.first, after);
     const at = hit.first - 1;
-    const inSize = inSizes.has(tokens[at - 1]?.text ?? '');
+    const inSize = inSizes.has(tokens[at - 1]?.text ?? '') || (at >= 0 && isTaken(at));
     if (count(tokens[at]) !== null && !inSize && tokens[hit.first]!.gap <= 1 && !isPack(tokens, hits, at))
       return only(count(tokens[at]), at, hit.last);
   }

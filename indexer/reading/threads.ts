@@ -1,4 +1,5 @@
 import { inch, mm, type Um } from '../units/length.ts';
+import { standardAt } from './standards.ts';
 import type { Token } from './tokens.ts';
 
 /** A thread's name as printed: M3, 6-32, 1/4-20, 2BA, or the bare number size #6. */
@@ -55,10 +56,11 @@ function metricAt(tokens: readonly Token[], at: number): Found | null {
   if (number.gap > 0 && !(number.gap === 1 && letter.upper)) return null;
   const before = tokens[at - 1];
   if (before && letter.gap === 0 && before.kind !== 'mark') return null;
-  // 2 m6 x 10: a small m behind a size is its tolerance class
+  // 2 m6 x 10: a small m behind a size is its tolerance class, but behind a standard a thread: din 912 m6x10
   if (
     before?.kind === 'number' &&
     !letter.upper &&
+    !endsStandard(tokens, at - 1) &&
     /^[4-9]$/.test(number.text) &&
     tokens[at + 2]?.text === '×'
   )
@@ -69,6 +71,9 @@ function metricAt(tokens: readonly Token[], at: number): Found | null {
   if (!(value >= 1 && value <= 64) || /\d[.,]\d\d/.test(number.text)) return null;
   return { name: `M${value}`, kind: 'metric', major: mm(value), last: at + 1 };
 }
+
+/** Whether a number is a standard's: its body stands in front of it. */
+const endsStandard = (tokens: readonly Token[], at: number) => at > 0 && standardAt(tokens, at - 1) !== null;
 
 /** `1/4-20`, `1/4"-20`, `5/16 - 18` */
 function fractionAt(tokens: readonly Token[], at: number): Found | null {

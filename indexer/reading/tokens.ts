@@ -8,7 +8,7 @@ export interface Token {
   /** Half-open offsets into the original text. */
   start: number;
   end: number;
-  /** How many blanks stand before it: 0 is glued to the one before, a new line counts 9. */
+  /** How many blanks stand before it: 0 is glued to the one before, two are as one, a new line counts 9. */
   gap: number;
   /** True where the original begins with a capital. */
   upper: boolean;
@@ -70,7 +70,7 @@ export function tokenise(text: string): Token[] {
       text: sign || line.slice(at, end),
       start,
       end: to[end - 1]!,
-      gap,
+      gap: gap === 2 || tokens.length === 0 ? 1 : gap,
       upper: text.charCodeAt(start) !== c,
     });
     gap = 0;

@@ -40,7 +40,10 @@ export interface Taught {
  * Where nothing is settled, a line reads as it does alone.
  */
 export function teach({ lines, headers, front }: ListedDocument): Taught {
-  const language = findLanguage(headers, Array.from(lines(), line => line.text));
+  const language = findLanguage(
+    headers,
+    Array.from(lines(), line => line.text),
+  );
   const unit = new UnitLesson([...headers, ...front]);
   const decimal = new DecimalLesson();
   const orders = new OrderLesson();
