@@ -47,22 +47,3 @@ export function nearness(a: Size, b: Size): number | null {
   );
   return Math.round(Math.sqrt(sum) * 1000) / 1000;
 }
-
-/** Differences up to this many millimetres are within what a worn part and a plain calliper leave open (common practice). */
-const fewTenths = 0.3;
-
-/**
- * Whether a person could take one size for the other: they differ in one dimension alone, or in none by more than a few
- * tenths of a millimetre. A pitch that both threads imply differs with its thread, not besides. Symmetric; false for
- * sizes that do not compare.
- */
-export function easilyConfused(a: Size, b: Size): boolean {
-  if (nearness(a, b) === null) return false;
-  const differing = compareSizes(a, b);
-  const implied = (key: string) => key in a.implied && key in b.implied;
-  const stated = differing.filter(({ dimension }) => !implied(dimension));
-  return (
-    stated.length <= 1 ||
-    differing.every(({ difference }) => difference !== null && Math.abs(difference) <= fewTenths)
-  );
-}

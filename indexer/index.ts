@@ -7,7 +7,7 @@ export type { CategoryDefinition, Dimension, PublishedSize } from './categories/
 export type { DimensionLine, Drawing, Path, Point, Stroke, View } from './categories/drawing.ts';
 export { categories } from './categories/index.ts';
 export type { Measurable } from './categories/measurable.ts';
-export { compareSizes, type DimensionDifference, easilyConfused, nearness } from './compare.ts';
+export { compareSizes, type DimensionDifference, nearness } from './compare.ts';
 export { type Duty, duties, isCritical } from './duty.ts';
 export { proposeDuty } from './duty-words.ts';
 export { type FitAnswer, type FitCandidate, type FitRequest, fit, type Seat } from './fit.ts';
@@ -37,6 +37,7 @@ export {
 } from './measure.ts';
 export { gaugeOf } from './measuring/gauge-of.ts';
 export { labelOf as instrumentLabel } from './measuring/instruments.ts';
+export { easilyConfused, type Neighbourhood, neighbourhoodOf } from './near.ts';
 export { foldNumber } from './part-number.ts';
 export { read } from './read.ts';
 export {

@@ -67,6 +67,7 @@ const layers: string[][] = [
     'indexer/duty-words.ts',
     'indexer/size.ts',
     'indexer/compare.ts',
+    'indexer/near.ts',
     'indexer/part-number.ts',
     'indexer/measuring',
     'indexer/measure.ts',

@@ -7,6 +7,7 @@ import { thisWorkshop } from '../db/this-workshop.ts';
 import { dropUnreferredParts } from '../parts/drop-unreferred.ts';
 import { partIdentity } from '../parts/part-identity.ts';
 import { settleParts } from '../parts/settle-parts.ts';
+import { settleSizes } from '../parts/settle-sizes.ts';
 import { notFound, refuse } from '../refusal.ts';
 import { type Corrected, type Effective, ofCorrection, ofReading } from './effective-reading.ts';
 import { rowById } from './list-rows.ts';
@@ -85,10 +86,10 @@ async function settleRow(tx: Tx, subject: Subject, said: Corrected | null): Prom
   const says = said ? ofCorrection(said) : read ? ofReading(read) : null;
   const isPart = says !== null && says.category !== 'not-a-part';
   const partId = isPart ? await partOfRow(tx, subject, says) : null;
-  await tx.execute(sql`create temporary table touched (id uuid) on commit drop`);
+  await tx.execute(sql`create temporary table touched (id uuid, size text) on commit drop`);
   await tx.execute(sql`
     insert into touched
-    select distinct id from (values (${line.part}::uuid), (${partId}::uuid)) as named(id) where id is not null`);
+    select id, size from part where id in (${line.part}::uuid, ${partId}::uuid)`);
   await tx.update(row).set({ part: partId }).where(eq(row.id, line.id));
   await tx.execute(sql`delete from evidence where diagram = ${line.diagram} and row_key = ${line.key}`);
   if (partId && says)
@@ -99,6 +100,7 @@ async function settleRow(tx: Tx, subject: Subject, said: Corrected | null): Prom
               ${line.diagram}::uuid, ${line.key}, ${read?.text ?? line.description})`);
   await settleParts(tx);
   await dropUnreferredParts(tx);
+  await settleSizes(tx, subject.model);
 }
 
 /** The part that a row names, made where an earlier reading saw none in it. */

@@ -57,8 +57,10 @@ async function storeParts(tx: Tx, { maker, model }: Subject, lines: Line[]): Pro
   const ids = new Map(known.map(one => [one.key, one.id]));
   await tx.execute(sql`
     insert into touched
-    select id::uuid from jsonb_array_elements_text(${JSON.stringify([...ids.values()])}::jsonb) as named(id)
-    except select id from touched`);
+    select part.id, part.size
+    from jsonb_array_elements_text(${JSON.stringify([...ids.values()])}::jsonb) as named(id)
+    join part on part.id = named.id::uuid
+    where part.id not in (select id from touched)`);
   await tx.execute(sql`analyze touched`);
   return new Map([...keys].map(([rowKey, key]) => [rowKey, ids.get(key)!]));
 }

@@ -6,6 +6,7 @@ import type { Claim, Store, Tx } from '../db/store.ts';
 import { proposeDuties } from '../duty/propose-duties.ts';
 import { dropUnreferredParts } from '../parts/drop-unreferred.ts';
 import { settleParts } from '../parts/settle-parts.ts';
+import { settleSizes } from '../parts/settle-sizes.ts';
 import { type Corrected, type Effective, ofCorrection, ofReading } from './effective-reading.ts';
 import { type KeyedRow, keyRows } from './keyed-rows.ts';
 import { linkRows } from './link-rows.ts';
@@ -37,6 +38,7 @@ export function storeReading(store: Store, claim: Claim, read: DocumentRows): Pr
     await storeLinks(tx, claim.id, links);
     await settleParts(tx);
     await dropUnreferredParts(tx);
+    await settleSizes(tx, subject.model.id);
     await proposeDuties(tx, { id: claim.id, model: subject.model }, rows, links);
     await finish(tx, claim.id, read);
     return true;
@@ -100,7 +102,7 @@ async function clearDiagram(tx: Tx, id: string): Promise<Map<string, string>> {
   );
   await tx.execute(sql`
     create temporary table touched on commit drop as
-    select distinct part as id from row where diagram = ${id} and part is not null`);
+    select id, size from part where id in (select part from row where diagram = ${id})`);
   for (const table of ['evidence', 'supersession', 'assembly', 'row_fact', 'row'])
     await tx.execute(sql`delete from ${sql.identifier(table)} where diagram = ${id}`);
   return new Map(former.map(row => [row.key, row.id]));

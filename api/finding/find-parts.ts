@@ -4,19 +4,18 @@ import { notAnApproval } from '../../indexer/verdict.ts';
 import type { PartHit } from '../answers/index.ts';
 import type { Tx } from '../db/store.ts';
 import { partRefs } from '../parts/part-refs.ts';
-import type { Correction, Engine } from '../search/engine.ts';
-import { wordsOf } from '../search/entry.ts';
-import { criticalParts } from './size-hits.ts';
+import type { Engine } from '../search/engine.ts';
+import { criticalParts } from './critical.ts';
 
 /** How many parts a search answers. */
-const most = 100;
+const most = 50;
 
 interface Question {
   query: string;
   /** The sizes that were understood. */
   sizes: string[];
-  /** What else the query says. */
-  rest: string;
+  /** What else the query says, each word as it is known here. */
+  words: string[];
 }
 
 /**
@@ -26,40 +25,40 @@ interface Question {
 export async function findParts(
   tx: Tx,
   engine: Engine,
-  { query, sizes, rest }: Question,
-): Promise<{ parts: PartHit[]; corrected: Correction[] }> {
+  { query, sizes, words }: Question,
+): Promise<PartHit[]> {
   const matched = new Map<string, PartHit['matched']>();
   const folded = foldNumber(query);
   if (/\d/.test(folded) && folded.length >= 2)
     for (const id of await engine.byNumber(tx, query)) matched.set(id, 'part-of-number');
-
-  const byWords = await engine.byWords(tx, wordsOf(rest));
-  const ofSize = await partsOfSizes(tx, sizes);
   if (sizes.length > 0) {
-    const inSize = new Set(ofSize);
-    for (const id of byWords.parts) if (inSize.has(id)) matched.set(id, matched.get(id) ?? 'size');
-    for (const id of ofSize) matched.set(id, matched.get(id) ?? 'size');
-  } else for (const id of byWords.parts) matched.set(id, matched.get(id) ?? 'words');
+    for (const id of await partsOfSizes(tx, sizes, words)) matched.set(id, matched.get(id) ?? 'size');
+  } else if (words.length > 0)
+    for (const id of await engine.byWords(tx, words)) matched.set(id, matched.get(id) ?? 'words');
 
   const ids = [...matched.keys()].slice(0, most);
   const refs = await partRefs(tx, ids);
   const critical = await criticalParts(tx, ids);
-  const parts = ids.flatMap(id => {
+  return ids.flatMap(id => {
     const ref = refs.get(id);
     if (!ref) return [];
     const whole = ref.number !== null && foldNumber(ref.number) === folded;
     const how = whole ? 'number' : matched.get(id)!;
     return [{ ...ref, matched: how, caution: critical.has(id) ? notAnApproval : null }];
   });
-  return { parts, corrected: sizes.length > 0 ? [] : byWords.corrected };
 }
 
-async function partsOfSizes(tx: Tx, sizes: string[]): Promise<string[]> {
-  if (sizes.length === 0) return [];
+/** How many parts of a size are looked at for the words that were said besides. */
+const mostOfASize = 1000;
+
+async function partsOfSizes(tx: Tx, sizes: string[], words: string[]): Promise<string[]> {
+  const held = sql`(select count(*) from unnest(${`{${words.map(word => JSON.stringify(word)).join(',')}}`}::text[]) as word
+                    where position(' ' || word in ' ' || of_size.find_text) > 0)`;
   const rows = await tx.execute<{ id: string }>(sql`
-    select part.id from part join maker on maker.id = part.maker
-    where part.size in ${sizes}
-    order by maker.name, part.number_key, part.id
+    select id from (
+      select id, number_key, find_text from part where size in ${sizes} order by number_key, id limit ${words.length > 0 ? mostOfASize : most}
+    ) as of_size
+    order by ${words.length > 0 ? sql`${held} desc,` : sql``} number_key, id
     limit ${most}`);
   return rows.map(row => row.id);
 }

@@ -1,6 +1,7 @@
 import type { Found, NearSize } from '../answers/index.ts';
 import type { Tx } from '../db/store.ts';
 import type { Engine } from '../search/engine.ts';
+import { wordsOf } from '../search/entry.ts';
 import { findModels } from './find-models.ts';
 import { findParts } from './find-parts.ts';
 import { forAShaft, shaftAsked } from './for-a-shaft.ts';
@@ -23,15 +24,18 @@ export async function find(tx: Tx, engine: Engine, query: string): Promise<Found
   const sizes = shaft ? [] : await knownSizes(tx, meaning);
   const near = shaft ? await forAShaft(tx, shaft, mostNear * 2) : await nearTo(tx, sizes, meaning.sizes);
   const rest = shaft ? '' : meaning.rest;
-  const { parts, corrected } = await findParts(tx, engine, { query: shaft ? '' : query, sizes, rest });
+  const typed = wordsOf(rest);
+  const { known: words, corrected } = await engine.correct(tx, typed);
+  const parts = await findParts(tx, engine, { query: shaft ? '' : query, sizes, words });
+  const asTyped = await findModels(tx, typed);
   return {
     query,
     understood: meaning.understood,
     sizes: await sizeHits(tx, sizes),
     near,
     parts,
-    models: await findModels(tx, rest),
-    corrected,
+    models: asTyped.length > 0 ? asTyped : await findModels(tx, words),
+    corrected: sizes.length > 0 ? [] : corrected,
     engine: engine.name,
   };
 }

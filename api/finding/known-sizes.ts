@@ -26,14 +26,22 @@ async function ofParts(tx: Tx, sizes: string[]): Promise<string[]> {
 
 /** Sizes of the category that have all of these dimensions, the most used first. */
 async function withDims(tx: Tx, category: string, dims: Meaning['reading']['dims']): Promise<string[]> {
-  const rows = await tx.execute<{ size: string }>(sql`
-    select size from part where category = ${category} and size is not null
-    group by size order by count(*) desc, size`);
-  return rows
+  const { thread } = dims;
+  const ofThread =
+    typeof thread === 'string'
+      ? sql`and (thread = ${thread} or starts_with(thread, ${`${thread}x`}))`
+      : sql``;
+  const rows = await tx.execute<{ size: string }>(
+    sql`select size from size where category = ${category} ${ofThread}`,
+  );
+  const having = rows
     .map(row => row.size)
     .filter(size => {
       const parsed = parseSize(size);
       return parsed !== null && meets(dims, parsed);
-    })
-    .slice(0, most);
+    });
+  if (having.length === 0) return [];
+  const used = await tx.execute<{ size: string }>(sql`
+    select size from part where size in ${having} group by size order by count(*) desc, size limit ${most}`);
+  return used.map(row => row.size);
 }

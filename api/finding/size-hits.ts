@@ -3,7 +3,7 @@ import { designationsOf, parseSize } from '../../indexer/index.ts';
 import { notAnApproval } from '../../indexer/verdict.ts';
 import type { SizeHit } from '../answers/index.ts';
 import type { Tx } from '../db/store.ts';
-import { lineDuties } from '../duty/line-duty.ts';
+import { criticalSizes } from './critical.ts';
 
 /** Sizes as a list shows them, in the order given, with how many parts and models here have each. */
 export async function sizeHits(tx: Tx, sizes: string[]): Promise<SizeHit[]> {
@@ -12,13 +12,11 @@ export async function sizeHits(tx: Tx, sizes: string[]): Promise<SizeHit[]> {
     return one ? [{ size, ...one }] : [];
   });
   if (parsed.length === 0) return [];
+  // Counted in one index each, however many parts there are.
   const counts = await tx.execute<{ size: string; parts: number; models: number }>(sql`
-    select part.size, count(distinct part.id)::int as parts, count(distinct diagram.model)::int as models
-    from part
-    left join row on row.part = part.id
-    left join diagram on diagram.id = row.diagram
-    where part.size in ${sizes}
-    group by part.size`);
+    select asked.size, (select count(*)::int from part where part.size = asked.size) as parts,
+           (select count(*)::int from size_model where size_model.size = asked.size) as models
+    from jsonb_array_elements_text(${JSON.stringify(sizes)}::jsonb) as asked(size)`);
   const countOf = new Map(counts.map(row => [row.size, row]));
   const critical = await criticalSizes(tx, sizes);
   return parsed.map(({ size, category, dims, implied }) => ({
@@ -31,22 +29,4 @@ export async function sizeHits(tx: Tx, sizes: string[]): Promise<SizeHit[]> {
     models: countOf.get(size)?.models ?? 0,
     caution: critical.has(size) ? notAnApproval : null,
   }));
-}
-
-/** Those of the sizes that a critical line takes. */
-async function criticalSizes(tx: Tx, sizes: string[]): Promise<Set<string>> {
-  const lines = await tx.execute<{ line: string; size: string }>(sql`
-    select row.id as line, part.size from row join part on part.id = row.part where part.size in ${sizes}`);
-  const duties = await lineDuties(tx, sql`row.part in (select id from part where size in ${sizes})`);
-  return new Set(lines.filter(({ line }) => duties.get(line)?.critical).map(({ size }) => size));
-}
-
-/** Those of the parts that a critical line names. */
-export async function criticalParts(tx: Tx, parts: string[]): Promise<Set<string>> {
-  if (parts.length === 0) return new Set();
-  const lines = await tx.execute<{ line: string; part: string }>(
-    sql`select id as line, part from row where part in ${parts}`,
-  );
-  const duties = await lineDuties(tx, sql`row.part in ${parts}`);
-  return new Set(lines.filter(({ line }) => duties.get(line)?.critical).map(({ part }) => part));
 }

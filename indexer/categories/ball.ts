@@ -17,7 +17,16 @@ export const ball: CategoryDefinition = {
   name: 'ball',
   title: 'Ball',
   plural: 'Balls',
-  dims: [{ key: 'dia', label: 'diameter', diameter: true, unit: 'mm', limits: [mm(0.3), mm(60)] }],
+  dims: [
+    {
+      key: 'dia',
+      label: 'diameter',
+      diameter: true,
+      unit: 'mm',
+      limits: [mm(0.3), mm(60)],
+      near: [0.5, 0.15],
+    },
+  ],
   sizeDims: ['dia'],
   itemAttrs: ['material'],
   labels,

@@ -35,9 +35,9 @@ export const bushing: CategoryDefinition = {
   title: 'Bushing',
   plural: 'Bushings',
   dims: [
-    { key: 'id', label: 'bore', diameter: true, unit: 'mm', limits: [mm(0.5), mm(150)] },
-    { key: 'od', label: 'outside', diameter: true, unit: 'mm', limits: [mm(1), mm(200)] },
-    { key: 'length', label: 'length', unit: 'mm', limits: [mm(0.5), mm(200)] },
+    { key: 'id', label: 'bore', diameter: true, unit: 'mm', limits: [mm(0.5), mm(150)], near: [1, 0.2] },
+    { key: 'od', label: 'outside', diameter: true, unit: 'mm', limits: [mm(1), mm(200)], near: [2, 0.2] },
+    { key: 'length', label: 'length', unit: 'mm', limits: [mm(0.5), mm(200)], near: [3, 0.4] },
   ],
   sizeDims: ['id', 'od', 'length'],
   itemAttrs: ['flanged', 'material'],

@@ -18,6 +18,11 @@ export interface Dimension {
   unit: 'mm' | 'thread' | 'count';
   /** What is believed of a length: least and most, in micrometres. */
   limits?: readonly [least: Um, most: Um];
+  /**
+   * How far another size's may be and still be its neighbour: so many millimetres at least, and a share of the larger
+   * (common practice: about as far as one or two stock sizes lie apart). Left out, 0.5 mm and a fifth.
+   */
+  near?: readonly [least: number, share: number];
 }
 
 /** Phrases of one language, each with what it says of the part. Several phrases share a value: `'circlip, snap ring'`. */

@@ -38,8 +38,8 @@ export const gear: CategoryDefinition = {
   title: 'Gear',
   plural: 'Gears',
   dims: [
-    { key: 'module', label: 'module', unit: 'count' },
-    { key: 'teeth', label: 'teeth', unit: 'count' },
+    { key: 'module', label: 'module', unit: 'count', near: [0.1, 0.2] },
+    { key: 'teeth', label: 'teeth', unit: 'count', near: [2, 0.1] },
     { key: 'bore', label: 'bore', diameter: true, unit: 'mm', limits: [mm(0.5), mm(100)] },
   ],
   sizeDims: ['module', 'teeth'],

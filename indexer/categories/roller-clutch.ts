@@ -93,9 +93,9 @@ export const rollerClutch: CategoryDefinition = {
   title: 'Roller clutch',
   plural: 'Roller clutches',
   dims: [
-    { key: 'bore', label: 'bore', diameter: true, unit: 'mm', limits: [mm(2), mm(60)] },
-    { key: 'od', label: 'outside', diameter: true, unit: 'mm', limits: [mm(4), mm(100)] },
-    { key: 'width', label: 'width', unit: 'mm', limits: [mm(3), mm(80)] },
+    { key: 'bore', label: 'bore', diameter: true, unit: 'mm', limits: [mm(2), mm(60)], near: [1, 0.2] },
+    { key: 'od', label: 'outside', diameter: true, unit: 'mm', limits: [mm(4), mm(100)], near: [2, 0.2] },
+    { key: 'width', label: 'width', unit: 'mm', limits: [mm(3), mm(80)], near: [1.5, 0.5] },
   ],
   sizeDims: ['bore', 'od', 'width'],
   itemAttrs: ['material'],

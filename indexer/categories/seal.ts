@@ -26,9 +26,9 @@ export const seal: CategoryDefinition = {
   title: 'Seal',
   plural: 'Seals',
   dims: [
-    { key: 'id', label: 'shaft', diameter: true, unit: 'mm', limits: [mm(0.5), mm(300)] },
-    { key: 'od', label: 'outside', diameter: true, unit: 'mm', limits: [mm(1), mm(400)] },
-    { key: 'thickness', label: 'width', unit: 'mm', limits: [mm(0.1), mm(60)] },
+    { key: 'id', label: 'shaft', diameter: true, unit: 'mm', limits: [mm(0.5), mm(300)], near: [2, 0.2] },
+    { key: 'od', label: 'outside', diameter: true, unit: 'mm', limits: [mm(1), mm(400)], near: [2, 0.2] },
+    { key: 'thickness', label: 'width', unit: 'mm', limits: [mm(0.1), mm(60)], near: [2, 0.4] },
   ],
   sizeDims: ['id', 'od', 'thickness'],
   itemAttrs: ['type', 'material'],

@@ -9,8 +9,15 @@ export const shaft: CategoryDefinition = {
   title: 'Shaft',
   plural: 'Shafts',
   dims: [
-    { key: 'dia', label: 'diameter', diameter: true, unit: 'mm', limits: [mm(0.3), mm(120)] },
-    { key: 'length', label: 'length', unit: 'mm', limits: [mm(2), mm(6000)] },
+    {
+      key: 'dia',
+      label: 'diameter',
+      diameter: true,
+      unit: 'mm',
+      limits: [mm(0.3), mm(120)],
+      near: [0.5, 0.2],
+    },
+    { key: 'length', label: 'length', unit: 'mm', limits: [mm(2), mm(6000)], near: [5, 0.2] },
   ],
   sizeDims: ['dia', 'length'],
   itemAttrs: ['material'],

@@ -13,9 +13,9 @@ export const shim: CategoryDefinition = {
   title: 'Shim',
   plural: 'Shims',
   dims: [
-    { key: 'id', label: 'hole', diameter: true, unit: 'mm', limits: [mm(0.5), mm(200)] },
-    { key: 'od', label: 'outside', diameter: true, unit: 'mm', limits: [mm(1), mm(400)] },
-    { key: 'thickness', label: 'thickness', unit: 'mm', limits: [mm(0.01), mm(6)] },
+    { key: 'id', label: 'hole', diameter: true, unit: 'mm', limits: [mm(0.5), mm(200)], near: [0.6, 0.2] },
+    { key: 'od', label: 'outside', diameter: true, unit: 'mm', limits: [mm(1), mm(400)], near: [2, 0.25] },
+    { key: 'thickness', label: 'thickness', unit: 'mm', limits: [mm(0.01), mm(6)], near: [0.3, 0.5] },
   ],
   sizeDims: ['id', 'od', 'thickness'],
   itemAttrs: ['material'],

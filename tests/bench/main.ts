@@ -6,9 +6,18 @@ const benches: Record<string, () => Promise<Measured[]>> = {
   reading: async () => (await import('./reading.ts')).benchReading(),
   measure: async () => (await import('./measure.ts')).benchMeasure(),
   indexing: async () => (await import('./indexing.ts')).benchIndexing(),
+  find: async () =>
+    (await import('./find.ts')).benchFind({ lines: Number(values.lines), folder: values.folder }),
 };
 
-const { positionals } = parseArgs({ allowPositionals: true });
+const { positionals, values } = parseArgs({
+  allowPositionals: true,
+  options: {
+    /** Of finding: how many lines the bench has, and where it is kept to be used again. */
+    lines: { type: 'string', default: '1000000' },
+    folder: { type: 'string' },
+  },
+});
 const wanted = positionals.length > 0 ? positionals : Object.keys(benches);
 for (const name of wanted) {
   const bench = benches[name];

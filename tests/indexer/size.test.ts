@@ -131,6 +131,24 @@ test.each([
   ['bearing 5x11x4', 'bearing 7x11x3', false],
   ['pin 3x12', 'pin 6x16', false],
   ['pin 3x12', 'shaft 3x12', false],
+  // However many stock sizes lie between, a length out of all proportion is no neighbour.
+  ['bearing 5x11x4', 'bearing 5x11x40', false],
+  ['bearing 8x22x7', 'bearing 8x22x11', true],
+  ['screw M3x0.5x8', 'screw M3x0.5x20', false],
+  ['screw M3x0.5x8', 'screw M8x1.25x8', false],
+  // ASME B1.1: no. 4 is 2.845, no. 5 3.175, no. 10 4.826; M3 and M5 are soon taken for them.
+  ['screw M3x0.5x8', 'screw 4-40x8', true],
+  ['screw M5x0.8x10', 'screw 10-32x10', true],
+  ['nut M5x0.8', 'nut 10-32', true],
+  ['nut M5x0.8', 'nut M3x0.5', false],
+  // Makers' older 0.6 pitch on M3 beside the 0.5 of ISO 261.
+  ['screw M3x0.5x8', 'screw M3x0.6x8', true],
+  ['washer 3.2x7x0.5', 'washer 3.2x7x0.8', true],
+  ['washer 3.2x7x0.5', 'washer 3.2x7x3', false],
+  ['o-ring 10x2', 'o-ring 10x1.5', true],
+  ['o-ring 10x2', 'o-ring 40x2', false],
+  ['retaining-ring 8', 'retaining-ring 9', true],
+  ['retaining-ring 8', 'retaining-ring 30', false],
 ])('%s and %s are easily taken for each other: %s', (a, b, confused) => {
   expect(easilyConfused(size(a), size(b))).toBe(confused);
   expect(easilyConfused(size(b), size(a))).toBe(confused);

@@ -12,5 +12,6 @@ export { part } from './part.ts';
 export { reading } from './reading.ts';
 export { assembly, rowFact, supersession } from './relation.ts';
 export { row } from './row.ts';
+export { size, sizeModel } from './size.ts';
 export { word } from './word.ts';
 export { workshop } from './workshop.ts';

@@ -50,7 +50,7 @@ export const part = pgTable(
     primaryKey({ columns: [table.workshop, table.id] }),
     foreignKey({ columns: [table.workshop, table.maker], foreignColumns: [maker.workshop, maker.id] }),
     uniqueIndex('part_number').on(table.workshop, table.maker, table.numberKey),
-    index('part_size').on(table.workshop, table.size),
+    index('part_size').on(table.workshop, table.size, table.numberKey),
     index('part_item').on(table.workshop, table.item),
     index('part_category').on(table.workshop, table.category),
     index('part_find_words').using('gin', table.findWords),

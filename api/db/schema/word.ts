@@ -1,3 +1,4 @@
+import { sql } from 'drizzle-orm';
 import { foreignKey, index, pgTable, primaryKey, text } from 'drizzle-orm/pg-core';
 import { workshopId } from './columns.ts';
 import { workshop } from './workshop.ts';
@@ -6,5 +7,7 @@ import { workshop } from './workshop.ts';
 export const word = pgTable('word', { workshop: workshopId(), word: text('word').notNull() }, table => [
   primaryKey({ columns: [table.workshop, table.word] }),
   foreignKey({ columns: [table.workshop], foreignColumns: [workshop.workshop] }),
-  index('word_fragments').using('gin', table.word.op('gin_trgm_ops')),
+  // Only words without digits are ever taken for others.
+  index('word_fragments').using('gin', table.word.op('gin_trgm_ops')).where(sql`word !~ '[0-9]'::text`),
+  index('word_beginning').on(table.workshop, table.word.op('text_pattern_ops')),
 ]);

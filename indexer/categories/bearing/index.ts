@@ -98,9 +98,9 @@ export const bearing: CategoryDefinition = {
   title: 'Ball bearing',
   plural: 'Ball bearings',
   dims: [
-    { key: 'bore', label: 'bore', diameter: true, unit: 'mm', limits: [mm(0.5), mm(200)] },
-    { key: 'od', label: 'outside', diameter: true, unit: 'mm', limits: [mm(1.5), mm(400)] },
-    { key: 'width', label: 'width', unit: 'mm', limits: [mm(0.5), mm(120)] },
+    { key: 'bore', label: 'bore', diameter: true, unit: 'mm', limits: [mm(0.5), mm(200)], near: [1, 0.2] },
+    { key: 'od', label: 'outside', diameter: true, unit: 'mm', limits: [mm(1.5), mm(400)], near: [2, 0.2] },
+    { key: 'width', label: 'width', unit: 'mm', limits: [mm(0.5), mm(120)], near: [1.5, 0.5] },
   ],
   sizeDims: ['bore', 'od', 'width'],
   itemAttrs: ['type', 'flanged', 'seal', 'clearance', 'material'],

@@ -107,8 +107,8 @@ export const oRing: CategoryDefinition = {
   title: 'O-ring',
   plural: 'O-rings',
   dims: [
-    { key: 'id', label: 'inside', diameter: true, unit: 'mm', limits: [mm(0.5), mm(700)] },
-    { key: 'cs', label: 'section', diameter: true, unit: 'mm', limits: [mm(0.4), mm(12)] },
+    { key: 'id', label: 'inside', diameter: true, unit: 'mm', limits: [mm(0.5), mm(700)], near: [1, 0.15] },
+    { key: 'cs', label: 'section', diameter: true, unit: 'mm', limits: [mm(0.4), mm(12)], near: [0.5, 0.3] },
     { key: 'od', label: 'outside', diameter: true, unit: 'mm', limits: [mm(1.5), mm(720)] },
   ],
   sizeDims: ['id', 'cs'],

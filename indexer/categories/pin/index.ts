@@ -16,8 +16,15 @@ export const pin: CategoryDefinition = {
   title: 'Pin',
   plural: 'Pins',
   dims: [
-    { key: 'dia', label: 'diameter', diameter: true, unit: 'mm', limits: [mm(0.3), mm(60)] },
-    { key: 'length', label: 'length', unit: 'mm', limits: [mm(0.8), mm(400)] },
+    {
+      key: 'dia',
+      label: 'diameter',
+      diameter: true,
+      unit: 'mm',
+      limits: [mm(0.3), mm(60)],
+      near: [0.5, 0.2],
+    },
+    { key: 'length', label: 'length', unit: 'mm', limits: [mm(0.8), mm(400)], near: [3, 0.25] },
   ],
   sizeDims: ['dia', 'length'],
   itemAttrs: ['type', 'material'],

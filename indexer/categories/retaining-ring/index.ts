@@ -104,7 +104,14 @@ export const retainingRing: CategoryDefinition = {
   title: 'Retaining ring',
   plural: 'Retaining rings',
   dims: [
-    { key: 'dia', label: 'nominal size', diameter: true, unit: 'mm', limits: [mm(0.5), mm(300)] },
+    {
+      key: 'dia',
+      label: 'nominal size',
+      diameter: true,
+      unit: 'mm',
+      limits: [mm(0.5), mm(300)],
+      near: [1, 0.15],
+    },
     { key: 'thickness', label: 'thickness', unit: 'mm', limits: [mm(0.1), mm(6)] },
   ],
   sizeDims: ['dia'],

@@ -16,9 +16,16 @@ export const screw: CategoryDefinition = {
   plural: 'Screws',
   dims: [
     { key: 'thread', label: 'thread', unit: 'thread' },
-    { key: 'dia', label: 'diameter', diameter: true, unit: 'mm', limits: [mm(0.8), mm(40)] },
+    {
+      key: 'dia',
+      label: 'diameter',
+      diameter: true,
+      unit: 'mm',
+      limits: [mm(0.8), mm(40)],
+      near: [0.5, 0.2],
+    },
     { key: 'pitch', label: 'pitch', unit: 'mm', limits: [mm(0.1), mm(6)] },
-    { key: 'length', label: 'length', unit: 'mm', limits: [mm(0.7), mm(500)] },
+    { key: 'length', label: 'length', unit: 'mm', limits: [mm(0.7), mm(500)], near: [3, 0.25] },
   ],
   sizeDims: ['thread', 'length'],
   itemAttrs: ['head', 'drive', 'type', 'grade', 'hand', 'material'],

@@ -16,7 +16,7 @@ export const setScrew: CategoryDefinition = {
   dims: [
     { key: 'thread', label: 'thread', unit: 'thread' },
     { key: 'pitch', label: 'pitch', unit: 'mm', limits: [mm(0.1), mm(6)] },
-    { key: 'length', label: 'length', unit: 'mm', limits: [mm(0.7), mm(200)] },
+    { key: 'length', label: 'length', unit: 'mm', limits: [mm(0.7), mm(200)], near: [3, 0.25] },
   ],
   sizeDims: ['thread', 'length'],
   itemAttrs: ['point', 'drive', 'type', 'grade', 'hand', 'material'],

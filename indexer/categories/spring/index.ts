@@ -86,9 +86,9 @@ export const spring: CategoryDefinition = {
   title: 'Spring',
   plural: 'Springs',
   dims: [
-    { key: 'wire', label: 'wire', diameter: true, unit: 'mm', limits: [mm(0.08), mm(12)] },
-    { key: 'od', label: 'outside', diameter: true, unit: 'mm', limits: [mm(0.6), mm(150)] },
-    { key: 'length', label: 'free length', unit: 'mm', limits: [mm(1), mm(500)] },
+    { key: 'wire', label: 'wire', diameter: true, unit: 'mm', limits: [mm(0.08), mm(12)], near: [0.1, 0.2] },
+    { key: 'od', label: 'outside', diameter: true, unit: 'mm', limits: [mm(0.6), mm(150)], near: [1, 0.2] },
+    { key: 'length', label: 'free length', unit: 'mm', limits: [mm(1), mm(500)], near: [3, 0.25] },
     { key: 'id', label: 'inside', diameter: true, unit: 'mm', limits: [mm(0.4), mm(150)] },
     { key: 'thickness', label: 'thickness', unit: 'mm', limits: [mm(0.05), mm(20)] },
   ],

@@ -114,9 +114,9 @@ export const washer: CategoryDefinition = {
   title: 'Washer',
   plural: 'Washers',
   dims: [
-    { key: 'id', label: 'hole', diameter: true, unit: 'mm', limits: [mm(0.5), mm(200)] },
-    { key: 'od', label: 'outside', diameter: true, unit: 'mm', limits: [mm(1), mm(400)] },
-    { key: 'thickness', label: 'thickness', unit: 'mm', limits: [mm(0.02), mm(30)] },
+    { key: 'id', label: 'hole', diameter: true, unit: 'mm', limits: [mm(0.5), mm(200)], near: [0.6, 0.2] },
+    { key: 'od', label: 'outside', diameter: true, unit: 'mm', limits: [mm(1), mm(400)], near: [2, 0.25] },
+    { key: 'thickness', label: 'thickness', unit: 'mm', limits: [mm(0.02), mm(30)], near: [0.3, 0.5] },
     { key: 'thread', label: 'for thread', unit: 'thread' },
   ],
   sizeDims: ['id', 'od', 'thickness'],

@@ -81,7 +81,10 @@ export const wrongFunctions = (sql: Sql) =>
     union all
     select proname || ': not declared "rows 50"' from definer where prorows <> 50 and proname <> 'claim_diagram'
     union all
-    select proname || ': not in SQL' from definer where prolang <> (select oid from pg_language where lanname = 'sql')
+    select proname || ': not in SQL' from definer
+    where prolang not in (select oid from pg_language where lanname in ('sql', 'plpgsql'))
+    union all
+    select proname || ': runs a text as SQL' from definer where prosrc ~* '\\mexecute\\M'
     union all
     select proname || ': open to the public' from pg_proc
     where pronamespace = 'public'::regnamespace and has_function_privilege('public', oid, 'execute')
