@@ -1,11 +1,6 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { fileURLToPath, pathToFileURL } from 'node:url';
 import recognizers from '@microsoft/recognizers-text-suite';
-import { build } from 'esbuild';
 import { demoLists } from '../../api/demo/lists/index.ts';
-import type { read as Read } from '../../indexer/index.ts';
+import { builtReader } from '../support/built-reader.ts';
 import { inTurns, type Measured, timesTheTime } from './measured.ts';
 import { tokenise } from './plain-tokens.ts';
 
@@ -25,7 +20,7 @@ function recognise(line: string): number {
 
 /** Lines read a second, beside plain tokenising and beside a general recogniser, over the demo bench's lines. */
 export async function benchReading(): Promise<Measured[]> {
-  const read = await readerAsBuilt();
+  const read = await builtReader();
   const lines = demoLists.flatMap(list => list.text.split('\n').filter(line => line.trim() !== ''));
   const over = (use: (line: string) => unknown, some: string[]) => () => {
     for (const line of some) use(line);
@@ -55,25 +50,48 @@ export async function benchReading(): Promise<Measured[]> {
       unit: 'lines',
       note: `reading is ${(reading / recogniser).toFixed(0)} times as fast`,
     },
+    ...hostileLines(read),
   ];
 }
 
-/** The reader as the program is built: bundled, without what running from source adds to each function. */
-async function readerAsBuilt(): Promise<typeof Read> {
-  const folder = mkdtempSync(join(tmpdir(), 'fettle-bench-'));
-  try {
-    const outfile = join(folder, 'indexer.mjs');
-    const entry = fileURLToPath(new URL('../../indexer/index.ts', import.meta.url));
-    await build({
-      entryPoints: [entry],
-      outfile,
-      bundle: true,
-      platform: 'node',
-      format: 'esm',
-      target: 'node20',
-    });
-    return ((await import(pathToFileURL(outfile).href)) as { read: typeof Read }).read;
-  } finally {
-    rmSync(folder, { recursive: true, force: true });
-  }
+/** What makes a careless reader slow: sizes, brackets, signs, compounds and marks without end. */
+export const hostilePieces = [
+  '5x',
+  'bearing ',
+  '1/2 ',
+  '((',
+  'M3x',
+  '608-',
+  'aschraube',
+  '3,',
+  'シム',
+  'or ',
+  'e\u0301',
+  '. ',
+  '"',
+  '1-',
+  ';a',
+  ' ',
+  '½',
+];
+
+/** Nanoseconds a character at 10 kB, 100 kB and 1 MB, for the hostile line that is slowest at 1 MB. */
+function hostileLines(read: (line: string) => unknown): Measured[] {
+  const perCharacter = (piece: string, length: number) => {
+    const line = piece.repeat(Math.ceil(length / piece.length)).slice(0, length);
+    read(line);
+    const start = performance.now();
+    read(line);
+    return ((performance.now() - start) * 1e6) / length;
+  };
+  const lengths = [10_000, 100_000, 1_000_000];
+  const slowest = lengths.map(length => Math.max(...hostilePieces.map(piece => perCharacter(piece, length))));
+  return [
+    {
+      what: 'hostile lines of 1 MB read, the slowest of them',
+      perSecond: 1e9 / (slowest[2]! * 1_000_000),
+      unit: 'lines',
+      note: `${slowest.map(ns => ns.toFixed(1)).join(', ')} ns a character at 10 kB, 100 kB, 1 MB`,
+    },
+  ];
 }
