@@ -1,5 +1,5 @@
 import type { Cell } from './cells.ts';
-import { count, holdsName, only, type Quantity } from './count.ts';
+import { count, only, type Quantity } from './count.ts';
 import { type Hit, kindBits } from './dictionary.ts';
 import { byLastNumber } from './quantity-column.ts';
 import type { Token } from './tokens.ts';
@@ -169,6 +169,17 @@ function byBracket(tokens: readonly Token[], cells: readonly Cell[]): Quantity |
   return null;
 }
 
+/** The first cell in which a part is named; cells and hits both stand in order. */
+function firstNamed(cells: readonly Cell[], hits: readonly Hit[]): number {
+  let at = 0;
+  for (const { first, last, nouns } of hits) {
+    if (nouns.length === 0) continue;
+    while (at < cells.length && cells[at]!.last < first) at++;
+    if (at < cells.length && cells[at]!.first <= first && last <= cells[at]!.last) return at;
+  }
+  return -1;
+}
+
 /** A number alone in its cell. */
 interface Alone {
   value: number;
@@ -179,7 +190,7 @@ interface Alone {
 /** The small number alone in a cell behind the description; or, of two in front of it, the second. */
 function byCell(tokens: readonly Token[], cells: readonly Cell[], hits: readonly Hit[]): Quantity | null {
   if (cells.length < 2 || cells.some(c => c.column !== null && c.column !== 'sheet')) return null;
-  const named = cells.findIndex(c => holdsName(c, hits));
+  const named = firstNamed(cells, hits);
   const described = named >= 0 ? named : cells.findIndex(c => c.last > c.first);
   const before: Alone[] = [];
   for (let index = 0; index < cells.length; index++) {

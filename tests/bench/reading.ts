@@ -1,6 +1,7 @@
 import recognizers from '@microsoft/recognizers-text-suite';
 import { demoLists } from '../../api/demo/lists/index.ts';
 import { builtReader } from '../support/built-reader.ts';
+import { hostileLine, hostilePieces } from '../support/hostile-lines.ts';
 import { inTurns, type Measured, timesTheTime } from './measured.ts';
 import { tokenise } from './plain-tokens.ts';
 
@@ -54,31 +55,10 @@ export async function benchReading(): Promise<Measured[]> {
   ];
 }
 
-/** What makes a careless reader slow: sizes, brackets, signs, compounds and marks without end. */
-export const hostilePieces = [
-  '5x',
-  'bearing ',
-  '1/2 ',
-  '((',
-  'M3x',
-  '608-',
-  'aschraube',
-  '3,',
-  'シム',
-  'or ',
-  'e\u0301',
-  '. ',
-  '"',
-  '1-',
-  ';a',
-  ' ',
-  '½',
-];
-
 /** Nanoseconds a character at 10 kB, 100 kB and 1 MB, for the hostile line that is slowest at 1 MB. */
 function hostileLines(read: (line: string) => unknown): Measured[] {
   const perCharacter = (piece: string, length: number) => {
-    const line = piece.repeat(Math.ceil(length / piece.length)).slice(0, length);
+    const line = hostileLine(piece, length);
     read(line);
     const start = performance.now();
     read(line);

@@ -1,0 +1,55 @@
+/** What makes a careless reader slow when it is repeated: sizes, brackets, signs, cells, compounds and marks without end. */
+export const hostilePieces: readonly string[] = [
+  ...[
+    '5x',
+    '1/2 ',
+    'M3x',
+    '608-',
+    '3,',
+    '1-',
+    '10~',
+    '(4)',
+    '6-32 ',
+    '1.',
+    'a1b2c3',
+    'ø5 ',
+    '3mm, ',
+    'ID 5 ',
+    'L=',
+  ],
+  ...[
+    'bearing ',
+    'screw and nut ',
+    'aschraube',
+    '4 pcs ',
+    '2x ',
+    'x2 ',
+    'DIN 912 ',
+    'for ',
+    'or ',
+    '5 or ',
+    'NOTE: ',
+  ],
+  ...[
+    '((',
+    '. ',
+    '"',
+    ';a',
+    '|4',
+    '| ',
+    ' ',
+    '\t',
+    '\n',
+    'シム',
+    '½',
+    'e\u0301',
+    '軸',
+    '\u00ad',
+    '"4 ',
+    '"a",',
+  ],
+];
+
+/** A line of so many characters of one piece. */
+export const hostileLine = (piece: string, length: number): string =>
+  piece.repeat(Math.ceil(length / piece.length)).slice(0, length);
