@@ -116,6 +116,8 @@ function finish(line: Line, claim: Claim, choice: Choice): Evidenced {
   if (head?.unknownFirst && head.category !== 'plain') claim.features.add('unknown-first');
   if (choice.others.length > 0) claim.features.add('other-noun');
   if (claim.review) claim.features.add('review');
+  const alternatives = choice.others.map(category => alternative(category, 'its name stands in the line too'));
+  if (line.misread.length > 0) alternatives.unshift(...asMended(line, claim));
   const dims = claim.dims(dimKeysOf(claim.category));
   const implied = claim.impliedDims();
   if (Object.keys(dims).length === 0) claim.features.add('no-sizes');
@@ -137,7 +139,7 @@ function finish(line: Line, claim: Claim, choice: Choice): Evidenced {
     item: size === null ? null : itemOf(size, claim.category, claim.attrs),
     certainty,
     review,
-    alternatives: choice.others.map(category => alternative(category, 'its name stands in the line too')),
+    alternatives,
     spans: claim.spans.sort((a, b) => a.start - b.start || a.end - b.end),
     notes: claim.notes,
   };
@@ -152,6 +154,15 @@ function hasUnreadFigures({ tokens, qty }: Line, { spans }: Claim): boolean {
     if (!spans.some(span => span.start <= start && span.end >= end)) return true;
   }
   return false;
+}
+
+/** The reading with misread figures mended: another way to mean the line, whose mended sizes the claim itself does not give. */
+function asMended(line: Line, claim: Claim): Alternative[] {
+  const dims = claim.dims(dimKeysOf(claim.category));
+  const size = writeSize(claim.category, dims, claim.impliedDims());
+  if (!claim.withdraw(line.misread)) return [];
+  const printed = line.misread.map(p => line.text.slice(p.start, p.end)).join(', ');
+  return [{ category: claim.category, dims, attrs: { ...claim.attrs }, size, why: `${printed} taken for figures` }];
 }
 
 const alternative = (category: ReadAs, why: string): Alternative => ({

@@ -82,6 +82,23 @@ export class Claim {
     this.notes.push(why);
   }
 
+  /** Takes back every dimension that came from one of the places, and tells whether there was one. */
+  withdraw(places: readonly Place[]): boolean {
+    const from = (field: string) =>
+      this.spans.some(
+        s => s.field === field && places.some(p => p.start < s.end && s.start < p.end),
+      );
+    const keys = [...this.lengths.keys(), ...this.texts.keys(), ...this.counts.keys()];
+    const gone = keys.filter(key => from(key) || (from('designation') && !this.spans.some(s => s.field === key)));
+    for (const key of gone) {
+      this.lengths.delete(key);
+      this.texts.delete(key);
+      this.counts.delete(key);
+    }
+    if (gone.length > 0) this.implied.clear();
+    return gone.length > 0;
+  }
+
   /** The line says two things that cannot both be true. */
   contradict(why: string): void {
     this.doubt(why);

@@ -31,29 +31,11 @@ function twice({ groups }: Line): string | null {
   return differs ? 'more than one size in one line' : null;
 }
 
-/** Letters that a scanner takes for figures, where a size should stand: 5.l x 8, M3xl0, 5 x 1l x 4, M3 x IO, 6O8. */
-function misread({ tokens }: Line): string | null {
-  for (let at = 1; at < tokens.length; at++) {
-    const { kind, text, gap } = tokens[at]!;
-    if (kind !== 'word' || text.length > 2 || !/^[oliszb]{1,2}$/.test(text)) continue;
-    const [before, after] = [tokens[at - 1]!, tokens[at + 1]];
-    const looksRound = /^[oli]+$/.test(text);
-    const gluedAfter =
-      after?.gap === 0 && (after.kind === 'number' || after.text === '.' || after.text === ',');
-    const inPoint =
-      gap === 0 && /^[.,]$/.test(before.text) && before.gap === 0 && tokens[at - 2]?.kind === 'number';
-    const inFigures =
-      looksRound && gap === 0 && before.kind === 'number' && (gluedAfter || after?.text === '×');
-    const behindTimes =
-      looksRound &&
-      before.text === '×' &&
-      (text !== 'l' || gluedAfter) &&
-      !/^[=:]$/.test(after?.text ?? '') &&
-      (gap === 0 || text.length === 2);
-    if (inPoint || inFigures || behindTimes) return `“${text}” where a figure should stand may be misread`;
-  }
-  return null;
-}
+/** Letters where a figure should stand were taken for figures: 5.l x 8, M3xl0, 6O8. */
+const misread = ({ misread, text }: Line): string | null =>
+  misread.length === 0
+    ? null
+    : `${misread.map(p => `“${text.slice(p.start, p.end)}”`).join(', ')} may be misread figures`;
 
 const range = ({ ranged }: Line): string | null => (ranged ? 'a range, not one size' : null);
 

@@ -1,5 +1,6 @@
 import { type Cell, type Column, columnsOf, cutCells, nameCells } from './cells.ts';
 import type { Quantity } from './count.ts';
+import type { Place } from './claim.ts';
 import type { Dictionary, Hit } from './dictionary.ts';
 import { type Group, groupSizes, spreadInches, spreadUnit } from './groups.ts';
 import { gluedLabels, labelSizes } from './label-sizes.ts';
@@ -7,6 +8,7 @@ import { markCells } from './mark-cells.ts';
 import { type Measure, measureAt } from './measures.ts';
 import { mendWords } from './misread.ts';
 import { withOwnWords } from './own-words.ts';
+import { mendFigures } from './misread-figures.ts';
 import { findQuantity } from './quantity.ts';
 import { dropRanges } from './ranges.ts';
 import type { LineContext, SizeOrders } from './reading.ts';
@@ -29,6 +31,8 @@ export interface Line {
   qty: Quantity | null;
   /** True where a misread word was mended. */
   mended: boolean;
+  /** Where letters were taken for figures. */
+  misread: readonly Place[];
   /** True where sizes were given as a range, and are left out. */
   ranged: boolean;
   /** True where the line was too long, and only its beginning is read. */
@@ -58,8 +62,8 @@ export const longestLine = 4_000;
 /** Cuts a line into tokens, cells, threads, standards, sizes and words. Linear in its length. */
 export function analyse(text: string, context: LineContext, dictionary: Dictionary): Line {
   const cut = text.length > longestLine;
-  const pieces = tokenise(markCells(cut ? text.slice(0, longestLine) : text));
-  const { tokens, mended } = mendWords(pieces, dictionary, text);
+  const printed = mendFigures(cut ? text.slice(0, longestLine) : text);
+  const { tokens, mended } = mendWords(tokenise(markCells(printed.text)), dictionary, printed.text);
   const taught = context.decimal ? takeThousands(tokens, context.decimal) : [];
   const cells = cutCells(tokens);
   const heading = context.context ? headingOf(context.context, dictionary) : noHeading;
@@ -99,6 +103,7 @@ export function analyse(text: string, context: LineContext, dictionary: Dictiona
     cut,
     taught,
     orders: context.orders,
+    misread: printed.places,
     heading,
   };
 }
