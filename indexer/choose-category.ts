@@ -5,6 +5,7 @@ import { findHead, type Head } from './reading/head.ts';
 import type { Line } from './reading/line.ts';
 import { isNotAPart } from './reading/not-a-part.ts';
 import type { CategoryName, LineContext, ReadAs } from './reading/reading.ts';
+import type { Token } from './reading/tokens.ts';
 
 export interface FoundDesignation {
   definition: CategoryDefinition;
@@ -54,6 +55,8 @@ export function chooseCategory(line: Line, context: LineContext): Choice {
     others: [],
     unknownWords: wordsUnknown(line),
   };
+  const open = leftOpen(line);
+  if (open) return { ...none, features: ['left-open'], notes: [open] };
   if (isNotAPart(line)) return { ...none, category: 'not-a-part', features: ['sheet-words'] };
   const head = findHead(line, context.lang);
   const designations = designationsIn(line);
@@ -131,6 +134,29 @@ function byHeadings(
     return { ...named('screw', ['noun-from-heading', 'thread-and-length']), head: null };
   return { ...none, features: ['nothing-known'], notes: [`the heading names ${kinds.join(' and ')}`] };
 }
+
+/** Why a line cannot be read by itself: it asks, repeats the line above, or is two lines run together. */
+function leftOpen({ tokens, hits }: Line): string | null {
+  if (tokens.length === 0) return null;
+  if (tokens.every(t => t.text === '?')) return 'the line itself asks';
+  if (tokens.every(t => t.text === '"')) return 'the same as the line above';
+  const first = tokens[0]!;
+  if (first.kind !== 'number' || !isWhole(first)) return null;
+  // 40 IDLER GEAR 36T 1 41 PINION 12T 1: the next reference stands alone between two names
+  const next = tokens.findIndex(
+    (t, at) =>
+      at > 2 &&
+      t.gap > 0 &&
+      t.text === String(Number(first.text) + 1) &&
+      tokens[at + 1]?.kind === 'word' &&
+      tokens[at + 1]!.gap > 0,
+  );
+  const named = (hit: Hit) => hit.nouns.length > 0;
+  const apart = hits.some(h => named(h) && h.last < next) && hits.some(h => named(h) && h.first === next + 1);
+  return next > 0 && apart ? 'two lines run together' : null;
+}
+
+const isWhole = (token: Token) => /^[1-9]\d{0,3}$/.test(token.text);
 
 /** Standards that are a finer kind of what a general word says. */
 const narrows: Readonly<Partial<Record<CategoryName, readonly CategoryName[]>>> = {

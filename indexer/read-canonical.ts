@@ -13,6 +13,7 @@ export function readCanonical(text: string): Reading | null {
   if (!parsed) return null;
   const { category, dims, implied } = parsed;
   if (typeof dims['length'] === 'number' && dims['length'] < leastLength) return null;
+  if (Number(dims['thickness'] ?? 0) > Number(dims['od'] ?? Number.POSITIVE_INFINITY)) return null;
   const size = writeSize(category, dims, implied);
   if (size !== text) return null;
   return {

@@ -6,7 +6,7 @@ import { type Choice, chooseCategory } from './choose-category.ts';
 import { readCanonical } from './read-canonical.ts';
 import { gatherAttrs } from './reading/attributes.ts';
 import { Claim } from './reading/claim.ts';
-import { doubtsOf } from './reading/doubts.ts';
+import { differing, doubtsOf } from './reading/doubts.ts';
 import { certaintyOf } from './reading/evidence.ts';
 import { analyse, type Line, longestLine } from './reading/line.ts';
 import type { Alternative, CategoryName, LineContext, ReadAs, Reading } from './reading/reading.ts';
@@ -111,12 +111,15 @@ function finish(line: Line, claim: Claim, choice: Choice): Evidenced {
   if (line.cut) claim.doubt(onlyBeginning);
   const doubts = definition.name === 'plain' ? [] : doubtsOf(line);
   for (const doubt of doubts) claim.doubt(doubt);
+  claim.withdraw(differing(line).map(({ start, end }) => ({ start, end })));
   const { head } = choice;
   if (head?.unknownBehind) claim.features.add('unknown-behind');
   if (head?.unknownFirst && head.category !== 'plain') claim.features.add('unknown-first');
   if (choice.others.length > 0) claim.features.add('other-noun');
   if (claim.review) claim.features.add('review');
-  const alternatives = choice.others.map(category => alternative(category, 'its name stands in the line too'));
+  const alternatives = choice.others.map(category =>
+    alternative(category, 'its name stands in the line too'),
+  );
   if (line.misread.length > 0) alternatives.unshift(...asMended(line, claim));
   const dims = claim.dims(dimKeysOf(claim.category));
   const implied = claim.impliedDims();
@@ -162,7 +165,9 @@ function asMended(line: Line, claim: Claim): Alternative[] {
   const size = writeSize(claim.category, dims, claim.impliedDims());
   if (!claim.withdraw(line.misread)) return [];
   const printed = line.misread.map(p => line.text.slice(p.start, p.end)).join(', ');
-  return [{ category: claim.category, dims, attrs: { ...claim.attrs }, size, why: `${printed} taken for figures` }];
+  return [
+    { category: claim.category, dims, attrs: { ...claim.attrs }, size, why: `${printed} taken for figures` },
+  ];
 }
 
 const alternative = (category: ReadAs, why: string): Alternative => ({
@@ -180,18 +185,20 @@ const unsureCertainty = 0.3;
 function noPart(line: Line, choice: Choice): Evidenced {
   const unsure = choice.category === 'unsure';
   const features = new Set([...choice.features, `is-${choice.category}`]);
+  // Two lines run together have two quantities.
+  const counted = unsure && line.qty !== null && !features.has('left-open');
   const reading: Reading = {
     category: choice.category,
     dims: {},
     attrs: {},
     implied: {},
-    qty: unsure ? (line.qty?.value ?? null) : null,
+    qty: counted ? line.qty!.value : null,
     size: null,
     item: null,
     certainty: unsure ? unsureCertainty : certaintyOf(features),
     review: unsure,
     alternatives: unsure ? byGuess(line) : [],
-    spans: unsure && line.qty ? [{ field: 'qty', ...placeOf(line, line.qty) }] : [],
+    spans: counted ? [{ field: 'qty', ...placeOf(line, line.qty!) }] : [],
     notes: line.cut ? [...choice.notes, onlyBeginning] : choice.notes,
   };
   return { reading, features, line };

@@ -51,8 +51,7 @@ function buildDictionary(): Dictionary {
   for (const lang of languages) {
     for (const phrase of list(plainNouns[lang]))
       words.add(phrase, lang, { kind: 'noun', category: 'plain', attrs: {} });
-    for (const phrase of list(finishWords[lang]))
-      words.add(phrase, lang, { kind: 'modifier', category: null, attrs: {} });
+    for (const phrase of list(finishWords[lang])) words.add(phrase, lang, { kind: 'finish' });
     for (const phrase of list(prepositions[lang])) words.add(phrase, lang, { kind: 'preposition' });
     for (const phrase of list(looseWords[lang])) words.add(phrase, lang, { kind: 'loose' });
     for (const phrase of list(sheetWords[lang])) words.add(phrase, lang, { kind: 'sheet' });

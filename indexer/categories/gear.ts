@@ -1,9 +1,22 @@
 import type { Claim } from '../reading/claim.ts';
 import type { Line } from '../reading/line.ts';
 import type { Dims } from '../reading/reading.ts';
+import type { Token } from '../reading/tokens.ts';
 import { mm } from '../units/length.ts';
 import type { CategoryDefinition } from './definition.ts';
 import { drawGear } from './draw-gear.ts';
+
+/** Every number of teeth that the line prints: 16T/32T, 20/40T. */
+function teethIn(tokens: readonly Token[]): number[] {
+  const teeth: number[] = [];
+  for (let at = 1; at < tokens.length; at++) {
+    if (tokens[at]!.text !== 't' || tokens[at]!.gap > 0 || !/^\d{1,3}$/.test(tokens[at - 1]!.text)) continue;
+    teeth.push(Number(tokens[at - 1]!.text));
+    if (tokens[at - 2]?.text === '/' && /^\d{1,3}$/.test(tokens[at - 3]?.text ?? ''))
+      teeth.push(Number(tokens[at - 3]!.text));
+  }
+  return teeth;
+}
 
 /** Reads teeth, module and bore of a gear: `20T`, `20 teeth`, `M1`, `module 0.5`, `bore 5`. */
 function settle(claim: Claim, line: Line): void {
@@ -29,6 +42,11 @@ function settle(claim: Claim, line: Line): void {
       const value = Number(letter.text.replace(',', '.'));
       if (value > 0 && value <= 10) claim.count('module', value, letter);
     }
+  }
+  const teeth = new Set(teethIn(tokens));
+  if (teeth.size > 1) {
+    claim.contradict(`more than one number of teeth: ${[...teeth].join(', ')}`);
+    claim.counts.delete('teeth');
   }
   if (claim.counts.has('teeth')) claim.features.add('labelled');
 }

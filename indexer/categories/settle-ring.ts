@@ -155,9 +155,14 @@ export function settleRing(
     o !== undefined &&
     t > o &&
     claim.category !== 'bushing' &&
-    claim.attrs['type'] !== 'linear'
-  )
+    claim.category !== 'roller-clutch' &&
+    claim.attrs['type'] !== 'linear' &&
+    claim.attrs['type'] !== 'needle'
+  ) {
     claim.doubt('wider than its outside diameter');
+    if (across === 'thickness' && claim.category !== 'seal')
+      for (const key of Object.values(keys)) claim.lengths.delete(key);
+  }
   if (i !== undefined && o !== undefined && o <= i) {
     claim.doubt('the outside diameter is not larger than the inside');
     claim.features.add('contradiction');

@@ -85,11 +85,11 @@ export class Claim {
   /** Takes back every dimension that came from one of the places, and tells whether there was one. */
   withdraw(places: readonly Place[]): boolean {
     const from = (field: string) =>
-      this.spans.some(
-        s => s.field === field && places.some(p => p.start < s.end && s.start < p.end),
-      );
+      this.spans.some(s => s.field === field && places.some(p => p.start < s.end && s.start < p.end));
     const keys = [...this.lengths.keys(), ...this.texts.keys(), ...this.counts.keys()];
-    const gone = keys.filter(key => from(key) || (from('designation') && !this.spans.some(s => s.field === key)));
+    const gone = keys.filter(
+      key => from(key) || (from('designation') && !this.spans.some(s => s.field === key)),
+    );
     for (const key of gone) {
       this.lengths.delete(key);
       this.texts.delete(key);

@@ -21,7 +21,9 @@ export type Meaning =
   /** Belongs to a sheet and not to a part: continued, total, scale. */
   | { kind: 'sheet' }
   /** Several parts under one name, or a part left open. */
-  | { kind: 'loose' };
+  | { kind: 'loose' }
+  /** Finish, colour, place or rank: says nothing of kind or size. */
+  | { kind: 'finish' };
 
 export interface Entry {
   meaning: Meaning;
@@ -38,6 +40,7 @@ export const kindBits = {
   preposition: 32,
   sheet: 64,
   loose: 128,
+  finish: 256,
 } as const;
 
 /** All that a phrase can mean. */

@@ -1,5 +1,8 @@
 import { kindBits } from './dictionary.ts';
 import type { Line } from './line.ts';
+import type { Measure } from './measures.ts';
+import { severalCounts } from './quantity.ts';
+import { choiceWords } from './ranges.ts';
 
 /** What in a line's characters should be put before a person, whatever it is read as. */
 export function doubtsOf(line: Line): string[] {
@@ -10,6 +13,7 @@ export function doubtsOf(line: Line): string[] {
     range(line),
     alternatives(line),
     several(line),
+    counts(line),
     together(line),
     question(line),
   ].filter(d => d !== null);
@@ -18,17 +22,18 @@ export function doubtsOf(line: Line): string[] {
 const mended = (line: Line): string | null => (line.mended ? 'a misread word was mended' : null);
 
 /** Two sizes of one kind that are not the same in other units: 3 x 10 x 4 and 4 x 13 x 5. */
-function twice({ groups }: Line): string | null {
-  if (groups.length < 2) return null;
+const twice = (line: Line): string | null =>
+  differing(line).length > 0 ? 'more than one size in one line' : null;
+
+/** The sizes of the first of several groups that another group of the line gives otherwise. */
+export function differing({ groups }: Line): Measure[] {
+  if (groups.length < 2) return [];
   const joined = groups.filter(g => g.joined && !g.thread && g.measures.length >= 2);
   const [first, ...others] = joined;
+  if (!first) return [];
   const near = (a: number, b: number) => Math.abs(a - b) <= Math.max(30, a * 0.02);
-  const differs = others.some(
-    g =>
-      g.measures.length === first!.measures.length &&
-      !g.measures.every((m, i) => near(m.um, first!.measures[i]!.um)),
-  );
-  return differs ? 'more than one size in one line' : null;
+  const alike = others.filter(g => g.measures.length === first.measures.length);
+  return first.measures.filter((m, i) => alike.some(g => !near(m.um, g.measures[i]!.um)));
 }
 
 /** Letters where a figure should stand were taken for figures: 5.l x 8, M3xl0, 6O8. */
@@ -37,12 +42,13 @@ const misread = ({ misread, text }: Line): string | null =>
     ? null
     : `${misread.map(p => `“${text.slice(p.start, p.end)}”`).join(', ')} may be misread figures`;
 
-const range = ({ ranged }: Line): string | null => (ranged ? 'a range, not one size' : null);
+const range = ({ ranged }: Line): string | null =>
+  ranged ? 'a range or a choice of sizes, not one size' : null;
 
 /** Two sizes to choose from: M3 or M4, 10/12 mm long. */
 function alternatives({ tokens, measures, threads }: Line): string | null {
   for (let at = 1; at + 1 < tokens.length; at++) {
-    if (!choosing.has(tokens[at]!.text)) continue;
+    if (!choiceWords.has(tokens[at]!.text)) continue;
     const sizes = [...measures, ...threads];
     if (sizes.some(m => m.last === at - 1) && sizes.some(m => m.first === at + 1))
       return 'two sizes to choose from';
@@ -50,20 +56,22 @@ function alternatives({ tokens, measures, threads }: Line): string | null {
   return null;
 }
 
-const choosing = new Set(['or', 'oder', 'ou', 'of', 'o']);
-
 /** An assortment: several kinds under one name. */
 const several = ({ hits }: Line): string | null =>
   hits.some(h => (h.kinds & kindBits.loose) !== 0) ? 'several kinds under one name' : null;
 
-/** Two kinds of part in one line: screw and nut, bolt + washer. */
+/** A count for each of several parts: 0.1 (2x), 0.3 (1x). */
+const counts = ({ tokens }: Line): string | null =>
+  severalCounts(tokens) ? 'more than one quantity in one line' : null;
+
+/** Two kinds of part in one line: screw and nut, bolt + washer, washer or shim. */
 function together({ tokens, hits }: Line): string | null {
   const nouns = hits.filter(h => h.nouns.length > 0);
   for (let i = 1; i < nouns.length; i++) {
     const [a, b] = [nouns[i - 1]!, nouns[i]!];
     const between = tokens.slice(a.last + 1, b.first).map(t => t.text);
     const joined =
-      between.some(t => /^(\+|&|and|und|et|y|plus|e)$/.test(t)) &&
+      between.some(t => joining.test(t) || choiceWords.has(t)) &&
       between.length <= 8 &&
       !between.some(t => /^[|(]$/.test(t));
     const kinds = [a, b].map(h =>
@@ -74,6 +82,8 @@ function together({ tokens, hits }: Line): string | null {
   }
   return null;
 }
+
+const joining = /^(\+|&|and|und|et|y|plus|e|en)$/;
 
 const question = ({ tokens }: Line): string | null =>
   tokens.some(t => t.text === '?') ? 'the line itself asks' : null;

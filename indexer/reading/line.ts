@@ -1,6 +1,6 @@
 import { type Cell, type Column, columnsOf, cutCells, nameCells } from './cells.ts';
-import type { Quantity } from './count.ts';
 import type { Place } from './claim.ts';
+import type { Quantity } from './count.ts';
 import type { Dictionary, Hit } from './dictionary.ts';
 import { type Group, groupSizes, spreadInches, spreadUnit } from './groups.ts';
 import { gluedLabels, labelSizes } from './label-sizes.ts';

@@ -32,7 +32,8 @@ export function mendFigures(text: string): { text: string; places: Place[] } {
   let done = 0;
   for (const { 0: piece, index } of signed.matchAll(pieces)) {
     if (!mayMislead.test(piece)) continue;
-    const found = figuresIn(piece) ?? (standsForFigure(piece, signed, index) ? besideTimes.exec(piece) : null);
+    const found =
+      figuresIn(piece) ?? (standsForFigure(piece, signed, index) ? besideTimes.exec(piece) : null);
     if (!found || !mayMislead.test(found[2]!)) continue;
     const [, lead, figures, rest] = found as unknown as [string, string, string, string];
     mended += text.slice(done, index) + lead + figures.replace(/[OoIlZSB]/g, c => figureOf[c]!) + rest;

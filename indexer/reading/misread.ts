@@ -4,12 +4,13 @@ import type { Token } from './tokens.ts';
 /** Figures that a scanner puts for letters, with the letters they may stand for. */
 const letterOf: Readonly<Record<string, string>> = { 0: 'o', 1: 'i', 5: 's', 8: 'b', 6: 'g' };
 
-/** A word with its figures taken as letters; an l as an i too, which only a known word can tell. */
+/** A word with its figures taken as letters; an l as an i too and the other way round, which only a known word can tell. */
 function spellings(run: string): string[] {
   const letters = run.replace(/[01568]/g, c => letterOf[c]!);
   return [
     letters,
     letters.replaceAll('l', 'i'),
+    letters.replaceAll('i', 'l'),
     run.replace(/1/g, 'l').replace(/[0568]/g, c => letterOf[c]!),
   ];
 }
@@ -29,7 +30,11 @@ export function mendWords(
   let kept = 0;
   for (let at = 0; at < tokens.length; ) {
     const end = runEnd(tokens, at);
-    const word = mayBeWord(tokens, at, end, text) ? mendedWord(tokens, at, end, dictionary) : null;
+    const word = isRingO(tokens, at)
+      ? 'o'
+      : mayBeWord(tokens, at, end, text)
+        ? mendedWord(tokens, at, end, dictionary)
+        : null;
     if (word !== null) {
       while (kept < at) out.push(tokens[kept++]!);
       out.push({ ...tokens[at]!, kind: 'word', text: word, end: tokens[end - 1]!.end });
@@ -41,6 +46,12 @@ export function mendWords(
   while (kept < tokens.length) out.push(tokens[kept++]!);
   return { tokens: out, mended: true };
 }
+
+/** The nought of a 0-ring. */
+const isRingO = (tokens: readonly Token[], at: number) =>
+  tokens[at]!.text === '0' &&
+  tokens[at + 1]?.text === '-' &&
+  /^(ring|ringe|rings|ringen)$/.test(tokens[at + 2]?.text ?? '');
 
 /** The most pieces that a scanner makes of one word. */
 const mostPieces = 6;
@@ -73,6 +84,8 @@ function mendedWord(
 }
 
 const capitalsAndL = /^[A-Zl]{5,}$/;
+/** A small word with an I in it that may be an l: BaII. */
+const capitalInside = /^[A-Z]?[a-z]+I[a-zI]*$/;
 const lettersOnly = /^[a-z]+$/;
 const figuresOnly = /^[01568]+$/;
 
@@ -81,9 +94,9 @@ function mayBeWord(tokens: readonly Token[], first: number, end: number, text: s
   const token = tokens[first]!;
   if (token.kind === 'mark') return false;
   if (end === first + 1) {
-    if (token.kind !== 'word' || token.text.length < 5 || !token.text.includes('l')) return false;
+    if (token.kind !== 'word' || token.text.length < 4) return false;
     const printed = text.slice(token.start, token.end);
-    return printed.includes('l') && capitalsAndL.test(printed);
+    return (printed.includes('l') && capitalsAndL.test(printed)) || capitalInside.test(printed);
   }
   let letters = 0;
   let figures = 0;

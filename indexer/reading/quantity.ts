@@ -18,6 +18,7 @@ export function findQuantity(
   hits: readonly Hit[],
   isTaken: (at: number) => boolean,
 ): Quantity | null {
+  if (severalCounts(tokens)) return null;
   return (
     byColumn(tokens, cells) ??
     byWord(tokens, hits, isTaken) ??
@@ -27,6 +28,18 @@ export function findQuantity(
     byCell(tokens, cells, hits) ??
     byLastNumber(tokens, cells, hits, isTaken)
   );
+}
+
+/** Whether a line counts several parts, each in its brackets: 0.1 (2x), 0.3 (1x). None of them is the line's quantity. */
+export function severalCounts(tokens: readonly Token[]): boolean {
+  let counts = 0;
+  for (let at = 3; at < tokens.length; at++)
+    if (tokens[at]!.text === ')' && tokens[at - 3]!.text === '(') {
+      const [one, other] = [tokens[at - 2]!, tokens[at - 1]!];
+      if ((one.text === '×' && count(other) !== null) || (other.text === '×' && count(one) !== null))
+        counts++;
+    }
+  return counts > 1;
 }
 
 function byColumn(tokens: readonly Token[], cells: readonly Cell[]): Quantity | null {

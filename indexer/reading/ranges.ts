@@ -3,7 +3,8 @@ import type { Measure } from './measures.ts';
 import type { Token } from './tokens.ts';
 
 /**
- * Takes out the sizes that a line gives as a range, since it does not say which: 10-12 mm, 5~8, 3 to 5 mm, M3 x 8-12.
+ * Takes out the sizes that a line leaves to choose from, since it does not say which: a range (10-12 mm, 5~8, 3 to 5 mm,
+ * M3 x 8-12), a choice (8 or 10), a list (M3 x 8, 10, 16).
  *
  * @returns whether there was one
  */
@@ -19,25 +20,71 @@ export function dropRanges(tokens: readonly Token[], groups: readonly Group[]): 
     const stated = high.unitStated || low.unitStated;
     const even = sign?.gap === tokens[high.first]!.gap;
     const open = sign?.text === '~' || (rangeWords.has(sign?.text ?? '') && stated);
+    const decimals = !low.whole && !high.whole && !low.fraction && sign !== undefined && sign.gap > 0;
     const dashed =
       sign?.text === '-' &&
       even &&
       !low.fraction &&
-      (stated || (joinedEnds.has(low.last) && low.whole && high.whole));
+      (stated || decimals || (joinedEnds.has(low.last) && low.whole && high.whole));
     const grouped = groups.some(
       g => g.joined && g.measures.includes(low) && g.measures.includes(high) && g.measures.length > 2,
     );
     if ((open || dashed) && !grouped) dropped.add(low).add(high);
   });
+  for (const sizes of [...choicesIn(tokens, measures), ...listsIn(tokens, measures, joinedEnds)])
+    for (const size of sizes) dropped.add(size);
   for (const group of groups) group.measures = group.measures.filter(m => !dropped.has(m));
   return dropped.size > 0;
 }
+
+/** Two sizes with a word between them that leaves them to choose from: 8 or 10, 8mm or 5/16". */
+const choicesIn = (tokens: readonly Token[], measures: readonly Measure[]): Measure[][] =>
+  measures.flatMap((one, i) => {
+    const other = measures[i + 1];
+    return other && other.first === one.last + 2 && choiceWords.has(tokens[one.last + 1]!.text)
+      ? [[one, other]]
+      : [];
+  });
+
+/** Three rising sizes and more, the first of them the end of a size: M3 x 8, 10, 16. */
+function listsIn(
+  tokens: readonly Token[],
+  measures: readonly Measure[],
+  joinedEnds: ReadonlySet<number>,
+): Measure[][] {
+  const lists: Measure[][] = [];
+  for (let at = 0; at < measures.length; at++) {
+    if (!joinedEnds.has(measures[at]!.last)) continue;
+    const list = [measures[at]!];
+    for (let next = measures[at + 1]; next; next = measures[at + list.length]) {
+      const last = list.at(-1)!;
+      if (next.first !== last.last + 2 || !listMarks.has(tokens[last.last + 1]!.text) || next.um <= last.um)
+        break;
+      list.push(next);
+    }
+    if (list.length >= 3) lists.push(list);
+  }
+  return lists;
+}
+
+const listMarks = new Set([',', '/', ';', '&', 'and', 'und', 'et', 'y', 'e', 'en']);
+
+/** Words that leave two things to choose from. */
+export const choiceWords: ReadonlySet<string> = new Set(
+  'or oder ou of o u bzw resp oppure ossia ofwel または'.split(' '),
+);
 
 /** A quick look that spares most lines the rest: a sign or word of ranges between two sizes. */
 function mayHoldRange(tokens: readonly Token[], groups: readonly Group[]): boolean {
   let sizes = 0;
   for (const { measures } of groups) sizes += measures.length;
-  return sizes > 1 && tokens.some(({ text }) => text === '-' || text === '~' || rangeWords.has(text));
+  return (
+    sizes > 1 &&
+    tokens.some(
+      ({ text }) =>
+        text === '-' || text === '~' || text === ',' || rangeWords.has(text) || choiceWords.has(text),
+    )
+  );
 }
 
-const rangeWords = new Set(['to', 'bis', 'a', 'tot']);
+const rangeWords = new Set(['to', 'thru', 'through', 'bis', 'a', 'jusqu', 'hasta', 'fino', 'tot', '…']);

@@ -3,7 +3,7 @@ import type { CategoryWords } from '../definition.ts';
 export const words: CategoryWords = {
   nouns: {
     en: {
-      'o-ring, o ring, oring, 0-ring, o-rings, o-ring seal, o ring seal, packing o-ring, preformed packing, "o" ring, o-ring packing':
+      'o-ring, o ring, oring, o-rings, o-ring seal, o ring seal, packing o-ring, preformed packing, "o" ring, o-ring packing':
         {},
       'x-ring, quad ring, x ring': {},
     },

@@ -47,12 +47,14 @@ function settle(claim: Claim, line: Line): void {
       claim.measure('length', c);
       claim.features.add('three-sizes');
       if (!wireFirst) claim.notes.push('outside diameter printed before the wire');
-      const [wire, od] = [claim.lengths.get('wire')!, claim.lengths.get('od')!];
-      if (wire * 2 >= od) claim.doubt('the wire is too thick for the outside diameter');
     } else if (measures.length === 2) settlePair(claim, measures);
     else if (measures.length === 1) claim.features.add('loose-size');
     break;
   }
+  const [wire, od] = [claim.lengths.get('wire'), claim.lengths.get('od')];
+  if (wire === undefined || od === undefined || wire * 2 < od) return;
+  claim.contradict('the wire is too thick for the outside diameter');
+  claim.lengths.clear();
 }
 
 /** Two sizes tell less: with a wire known they are outside diameter and length; alone they are wire and outside, or outside and length. */
