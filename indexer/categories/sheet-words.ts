@@ -18,13 +18,13 @@ export const sheetWords: Record<Language, string> = {
 /** Words that name a column, by what the column holds. */
 export const columnWords: Record<string, Partial<Record<Language, string>>> = {
   qty: {
-    en: "qty, quantity, quant, amount, no off, no. off, req'd, reqd, required, no reqd, count, q'ty, qnty, number required, pcs per unit, units per assy",
-    de: 'menge, anzahl, stückzahl, anz, stk, stück',
+    en: "qty, quantity, quant, amount, no off, no. off, req'd, reqd, required, no reqd, no req, count, number, no of, no. of, nr off, q'ty, qnty, number required, pcs per unit, units per assy",
+    de: 'menge, anzahl, stückzahl, anz, stk, stück, je',
     fr: 'qte, quantite, nb, nombre, qt',
     it: 'q.ta, quantita, qta, pezzi, n pezzi',
     es: 'cant, cantidad, uds, unidades',
     nl: 'aantal, hoeveelheid',
-    ja: '個数, 数量, 員数',
+    ja: '個数, 数量, 員数, 各',
   },
   ref: {
     en: 'ref, item, item no, item number, key, key no, index no, index, ref no, pos, position, no, #, find no, balloon, callout, fig item',
@@ -112,10 +112,10 @@ export const columnWords: Record<string, Partial<Record<Language, string>>> = {
 /** Words that count pieces, beside their number. */
 export const countWords: Record<Language, string> = {
   en: "pcs, pc, pieces, piece, off, nos, ea, each, units, qty, quantity, q'ty, pce, pces, x off, required, req'd, reqd, req, no off",
-  de: 'stück, stk, st, mal, anzahl, menge, anz',
+  de: 'stück, stk, st, mal, anzahl, menge, anz, je, stck',
   fr: 'pieces, piece, pces, pcs, qte, quantite, unites',
   it: 'pezzi, pz, pezzo, q.ta, quantita, qta',
   es: 'piezas, uds, unidades, ud, pza, pzas, cant, cantidad',
   nl: 'stuks, stuk, st, aantal',
-  ja: '個数, 数量',
+  ja: '個数, 数量, 員数, 各',
 };

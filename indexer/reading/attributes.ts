@@ -37,6 +37,8 @@ export function gatherAttrs(
   const materials = new Map<string, Place>();
   const suggested = new Set<string>();
   for (const hit of line.hits) {
+    // pz counts pieces in Italian, and is a cross recess elsewhere.
+    if (line.qty && hit.first >= line.qty.first && hit.last <= line.qty.last) continue;
     const own = hit.entries.filter(
       ({ meaning }) => meaning.kind === 'noun' && meaning.category === claim.category,
     );

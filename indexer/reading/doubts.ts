@@ -8,6 +8,7 @@ import { choiceWords } from './ranges.ts';
 export function doubtsOf(line: Line): string[] {
   return [
     misread(line),
+    lettered(line),
     mended(line),
     twice(line),
     range(line),
@@ -84,6 +85,13 @@ function together({ tokens, hits }: Line): string | null {
 }
 
 const joining = /^(\+|&|and|und|et|y|plus|e|en)$/;
+
+/** A thread whose figure a scanner may have made a letter: nut MS. */
+const lettered = ({ tokens, threads, measures, text }: Line): string | null => {
+  if (threads.length > 0 || measures.length > 0) return null;
+  const found = tokens.map(t => text.slice(t.start, t.end)).find(printed => /^M[IlOSBZ]$/.test(printed));
+  return found ? `“${found}” may be a thread` : null;
+};
 
 const question = ({ tokens }: Line): string | null =>
   tokens.some(t => t.text === '?') ? 'the line itself asks' : null;

@@ -47,13 +47,16 @@ const isFigure = (character: string) =>
  */
 function isRow(text: string, separator: string): boolean {
   if (text.includes(`"${separator}`) && text.trimStart().startsWith('"')) return true;
+  if (text.includes(`${separator}"`) && (text.includes(`"${separator}`) || text.endsWith('"'))) return true;
   let glued = false;
   const end = text.trimEnd().length;
   for (let at = text.indexOf(separator); at >= 0; at = text.indexOf(separator, at + 1)) {
     const before = at > 0 ? text[at - 1]! : ' ';
     const after = at + 1 < end ? text[at + 1]! : separator;
     if (separator === ',' && isBlank(after)) return false;
-    const decimal = separator === ',' && isFigure(before) && isFigure(after);
+    // A number has one decimal mark: behind 8.8 a comma parts cells.
+    const pointed = /\d\.\d+$/.test(text.slice(Math.max(0, at - 8), at));
+    const decimal = separator === ',' && isFigure(before) && isFigure(after) && !pointed;
     if (!decimal && !isBlank(before) && !isBlank(after)) glued ||= at + 1 < end || after === separator;
   }
   return glued;

@@ -17,13 +17,29 @@ export function byLastNumber(
   const at = lastColumn(tokens, cell);
   const value = count(tokens[at]);
   const shownAgain = tokens[at + 1]?.text === 'ref';
-  const stands = value !== null && value < 1000 && isAlone(tokens, at) && !isTaken(at) && !shownAgain;
+  const stands = value !== null && value <= mostInList && isAlone(tokens, at) && !isTaken(at) && !shownAgain;
   if (stands && reference !== null && at > reference + 1) return only(value, at);
   if (stands && isRepeated(tokens, cell.first, at)) return only(value, at);
-  if (first !== null && reference !== null && cell.last > cell.first && pluralFollows(tokens, cell, hits))
+  const plural = pluralFollows(tokens, cell, hits);
+  if (
+    first !== null &&
+    reference !== null &&
+    cell.last > cell.first &&
+    plural &&
+    !packs(tokens[reference + 1])
+  )
     return only(first, cell.first);
+  const bracketed = tokens[cell.first]!.text === '(' && tokens[cell.first + 2]?.text === ')';
+  if (bracketed && plural) return only(count(tokens[cell.first + 1]), cell.first, cell.first + 2);
   return null;
 }
+
+/** More than this without a column that says so is a number of something else: 608 of a bearing. */
+const mostInList = 200;
+
+/** A pack's size is no quantity. */
+const packs = (token: Token | undefined) =>
+  /^(pack|packs|pk|set|pair|pairs|bag|box|er)$/.test(token?.text ?? '-');
 
 /** The row where it is one cell, or one that was only wrapped. */
 function wholeRow(tokens: readonly Token[], cells: readonly Cell[]): Cell | null {
@@ -50,23 +66,46 @@ const behindQuantity =
 function lastColumn(tokens: readonly Token[], cell: Cell): number {
   let end = cell.last;
   for (let at = cell.first + 2; at <= cell.last; at++)
-    if (behindQuantity.test(tokens[at]!.text) && tokens[at]!.gap > 0 && count(tokens[at - 1]) !== null) {
+    if (
+      behindQuantity.test(tokens[at]!.text) &&
+      tokens[at]!.gap > 0 &&
+      count(tokens[at - 1]) !== null &&
+      isAlone(tokens, at - 1)
+    ) {
       end = at - 1;
       break;
     }
+  end = beforeNextReference(tokens, cell.first, end);
   // Behind a whole size the first of two numbers alone is the quantity, the second a page or the next reference.
   const sized = tokens.slice(cell.first, end).some(token => token.text === '×');
+  // … and what stands behind it in words is a material or a remark: OIL SEAL 6x12x4 1 NBR
+  if (sized) {
+    let back = end;
+    while (tokens[back]?.kind === 'word' && tokens[back]!.gap > 0 && back > end - mostWordsBehind) back--;
+    if (back < end && count(tokens[back]) !== null && isAlone(tokens, back)) return back;
+  }
   const two = sized && count(tokens[end]) !== null && count(tokens[end - 1]) !== null;
   return two && isAlone(tokens, end) && isAlone(tokens, end - 1) && end - 1 > cell.first + 1 ? end - 1 : end;
+}
+
+const mostWordsBehind = 3;
+
+/** The next line's reference at the end: 12 … 2 12-1, 29 … 2 29A. */
+function beforeNextReference(tokens: readonly Token[], first: number, end: number): number {
+  const number = tokens[first]!.text;
+  if (!/^\d+$/.test(number)) return end;
+  for (let at = Math.max(first + 2, end - 2); at < end; at++)
+    if (tokens[at]!.text === number && tokens[at]!.gap > 0 && tokens[at + 1]!.gap === 0) return at - 1;
+  return end;
 }
 
 const isAlone = (tokens: readonly Token[], at: number) =>
   tokens[at]!.gap > 0 && !/^[×\-/=:ø#+~,]$/.test(tokens[at - 1]?.text ?? '');
 
-/** `Hex nut M5 Hex nut M5 8`: name and description say the same, then comes the number. */
+/** `Hex nut M5 Hex nut M5 8`: name and description say the same, then comes the number, or a word and the number. */
 function isRepeated(tokens: readonly Token[], first: number, end: number): boolean {
-  const half = (end - first) / 2;
-  if (!Number.isInteger(half) || half < 2) return false;
+  const half = Math.floor((end - first) / 2);
+  if (half < 2) return false;
   for (let at = first; at < first + half; at++)
     if (tokens[at]!.text !== tokens[at + half]!.text) return false;
   return true;
@@ -82,11 +121,10 @@ const plurals: Readonly<Record<string, RegExp>> = {
   nl: /(en|lagers|bouten|kogels)$/,
 };
 
-/** The line's last name is a plural: 4 M3x8 screws. */
-function pluralFollows(tokens: readonly Token[], cell: Cell, hits: readonly Hit[]): boolean {
-  const name = hits.findLast(h => h.last <= cell.last && h.nouns.length > 0);
-  if (!name) return false;
-  const word = tokens[name.last]!.text;
-  const { lang } = name.entries[0]!;
-  return word.length > 3 && (plurals[lang]?.test(word) ?? false);
-}
+/** A name of the line is a plural: 4 M3x8 screws. */
+const pluralFollows = (tokens: readonly Token[], cell: Cell, hits: readonly Hit[]): boolean =>
+  hits.some(hit => {
+    if (hit.last > cell.last || hit.nouns.length === 0) return false;
+    const word = tokens[hit.last]!.text;
+    return word.length > 3 && (plurals[hit.entries[0]!.lang]?.test(word) ?? false);
+  });

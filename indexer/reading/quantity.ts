@@ -4,7 +4,8 @@ import { type Hit, kindBits } from './dictionary.ts';
 import { byLastNumber } from './quantity-column.ts';
 import type { Token } from './tokens.ts';
 
-const counters = new Set(['個', 'ヶ', 'ケ', 'コ', 'こ', '本', '枚', 'つ', '組']);
+/** Counters glued to their number: 4個, 4no. */
+const counters = new Set(['個', 'ヶ', 'ケ', 'コ', 'こ', '本', '枚', 'つ', '組', 'no', 'nos', 'off']);
 
 /**
  * Finds the quantity: `Qty 4`, `4 pcs`, `2x …`, `… x2`, `(4)`, a quantity cell, or the last column of columns run together.
@@ -26,8 +27,36 @@ export function findQuantity(
     byBracket(tokens, cells) ??
     byDash(tokens, isTaken) ??
     byCell(tokens, cells, hits) ??
-    byLastNumber(tokens, cells, hits, isTaken)
+    byLastNumber(tokens, cells, hits, isTaken) ??
+    byNumeral(tokens, cells, hits)
   );
+}
+
+/** Two to twelve in words. */
+const numerals: readonly string[] = [
+  'two zwei deux due dos twee',
+  'three drei trois tre tres drie',
+  'four vier quatre quattro cuatro',
+  'five funf fuenf cinq cinque cinco vijf',
+  'six sechs sei seis zes',
+  'seven sieben sept sette siete zeven',
+  'eight acht huit otto ocho',
+  'nine neun neuf nove nueve negen',
+  'ten zehn dix dieci diez tien',
+  'eleven elf onze undici once',
+  'twelve zwolf zwoelf douze dodici doce twaalf',
+];
+const numeralOf = new Map(
+  numerals.flatMap((words, i) => words.split(' ').map(word => [word, i + 2] as const)),
+);
+
+/** `two M3 nuts`: a numeral in words in front of the name. */
+function byNumeral(tokens: readonly Token[], cells: readonly Cell[], hits: readonly Hit[]): Quantity | null {
+  const at = cells[0]?.first ?? 0;
+  const value = numeralOf.get(tokens[at]?.text ?? '');
+  if (value === undefined || !holdsName(cells[0]!, hits) || isPack(tokens, hits, at)) return null;
+  const next = tokens[at + 1];
+  return next && next.gap > 0 && next.kind !== 'mark' ? only(value, at) : null;
 }
 
 /** Whether a line counts several parts, each in its brackets: 0.1 (2x), 0.3 (1x). None of them is the line's quantity. */
@@ -65,19 +94,22 @@ function byWord(
     while (behindWord.has(tokens[after]?.text ?? '')) after++;
     if (named && count(tokens[after]) !== null) return only(count(tokens[after]), hit.first, after);
     const at = hit.first - 1;
-    const inSize = inSizes.has(tokens[at - 1]?.text ?? '') || (at >= 0 && isTaken(at));
+    const sign = tokens[at - 1];
+    const apart = sign?.text === '-' && sign.gap > 0 && tokens[at]!.gap > 0;
+    const inSize = (inSizes.has(sign?.text ?? '') && !apart) || (at >= 0 && isTaken(at));
     if (count(tokens[at]) !== null && !inSize && tokens[hit.first]!.gap <= 1 && !isPack(tokens, hits, at))
       return only(count(tokens[at]), at, hit.last);
   }
   for (let at = 1; at < tokens.length; at++) {
     const { kind, text, gap } = tokens[at]!;
-    if (gap > 0 || kind !== 'word' || text.length > 1 || !counters.has(text)) continue;
+    if (gap > 0 || kind !== 'word' || !counters.has(text)) continue;
     if (count(tokens[at - 1]) !== null) return only(count(tokens[at - 1]), at - 1, at);
   }
   return null;
 }
 
-const isPack = (tokens: readonly Token[], hits: readonly Hit[], at: number) =>
+/** Whether the number at a token counts what is in a pack. */
+export const isPack = (tokens: readonly Token[], hits: readonly Hit[], at: number) =>
   hits.some(
     h =>
       h.entries.some(e => e.meaning.kind === 'label' && e.meaning.label === 'pack') &&
@@ -117,7 +149,8 @@ function byTimes(
       if (after === null || !endsThere(tokens, at + 1, cell.last)) continue;
       if (at === cell.first || before!.text === '(' || before!.text === '|') return only(after, at, at + 1);
       const word = before!.kind === 'word' || /^[)"]$/.test(before!.text);
-      if (word && tokens[at]!.gap > 0 && tokens[at + 1]!.gap === 0) return only(after, at, at + 1);
+      if (word && tokens[at]!.gap > 0 && (tokens[at + 1]!.gap === 0 || sizedBefore(tokens, cell.first, at)))
+        return only(after, at, at + 1);
       // M3x8 x4: glued signs join sizes, the one that stands off counts
       if (
         tokens[at]!.gap > 0 &&
@@ -130,6 +163,14 @@ function byTimes(
     }
   }
   return null;
+}
+
+/** Whether a whole size stands before: M3x8 SHCS x 4. */
+function sizedBefore(tokens: readonly Token[], first: number, end: number): boolean {
+  for (let at = first + 1; at < end - 1; at++)
+    if (tokens[at]!.text === '×' && tokens[at - 1]!.kind === 'number' && tokens[at + 1]!.kind === 'number')
+      return true;
+  return false;
 }
 
 /** Glued behind the number stand a code's letters or a glued times sign: 4x 608ZZ, 2 x 5x11x4 */
@@ -145,7 +186,7 @@ function glueFollows(tokens: readonly Token[], at: number, last: number): boolea
 const endsThere = (tokens: readonly Token[], at: number, last: number) =>
   at >= last || /^[),;|]$/.test(tokens[at + 1]!.text);
 
-/** `4-M3x8`, as Japanese drawings count; `M3 nuts: 4` and `M3 nuts - 4` at the end. */
+/** `4-M3x8`, as Japanese drawings count; `M3 nuts: 4`, `M3 nuts - 4` and `M3 nuts, 4` at the end. */
 function byDash(tokens: readonly Token[], isTaken: (at: number) => boolean): Quantity | null {
   const [first, dash, letter] = tokens;
   if (
@@ -160,11 +201,19 @@ function byDash(tokens: readonly Token[], isTaken: (at: number) => boolean): Qua
   const last = tokens.length - 1;
   const [sign, before] = [tokens[last - 1], tokens[last - 2]];
   const off =
-    sign?.text === ':' || sign?.text === '=' || (sign?.text === '-' && sign.gap > 0 && tokens[last]!.gap > 0);
+    sign?.text === ':' ||
+    sign?.text === '=' ||
+    (sign?.text === '-' && sign.gap > 0 && tokens[last]!.gap > 0) ||
+    ((sign?.text === ',' || sign?.text === ';') &&
+      (sizedBefore(tokens, 0, last) || threaded(tokens, isTaken)));
   return off && before?.kind === 'word' && before.text.length > 2 && !isTaken(last)
     ? only(count(tokens[last]), last)
     : null;
 }
+
+/** Whether a metric thread stands in the line. */
+const threaded = (tokens: readonly Token[], isTaken: (at: number) => boolean) =>
+  tokens.some((t, at) => t.text === 'm' && isTaken(at));
 
 /** More than this in brackets is a year, a profile or a number of the maker's. */
 const mostInBrackets = 500;

@@ -131,7 +131,7 @@ export const words: CategoryWords = {
       'tornillo para madera, tornillo de madera, tirafondo': { type: 'wood' },
     },
     nl: {
-      'schroef, bout, machineschroef, metaalschroef': {},
+      'schroef, schroeven, bout, bouten, machineschroef, metaalschroef': {},
       'inbusbout, inbusschroef, cilinderkopschroef met binnenzeskant, binnenzeskantbout': cap,
       'cilinderkopschroef, cilinderschroef, cilinderkopbout': cylinder,
       'flensbout, zeskantflensbout': { head: 'hex-flange' },
@@ -211,10 +211,9 @@ export const words: CategoryWords = {
           drive: 'torx',
         },
       'square drive, robertson, square recess, square socket, sq drive': { drive: 'square' },
-      'self tapping, tapping, self-tapping, thread forming, self tapper, thread cutting, sheet metal, st, tap':
-        {
-          type: 'self-tapping',
-        },
+      'self tapping, tapping, self-tapping, thread forming, self tapper, thread cutting, sheet metal, tap': {
+        type: 'self-tapping',
+      },
       'wood, chipboard': { type: 'wood' },
     },
     de: {
