@@ -15,7 +15,7 @@ export const finishWords: Record<Language, string> = {
     oben, unten, vorn, vorne, hinten, obere, obererer, oberer, oberes, untere, unterer, unteres, vordere, vorderer, hintere, hinterer, mitte, mittlere, klein, kleine, kleiner, groß, grosse, grosser, kurz, lang, dick, dünn, neu, alt, komplett, kompl, kpl, einfach, doppelt, fein, feingewinde, grob, metrisch, zöllig, gross, aussen, innen`,
   fr: `zingue, zinguee, zing, zn, nickele, nickelee, chrome, chromee, bruni, brunie, noir, noire, phosphate, passive, anodise, anodisee, peint, poli, polie, rectifie, trempe, trempee, brut,
     blanc, blanche, rouge, bleu, bleue, vert, verte, gris, grise, jaune, argent,
-    superieur, superieure, inferieur, inferieure, avant, arriere, haut, bas, milieu, central, centrale, principal, principale, petit, petite, grand, grande, court, courte, epais, epaisse, mince, neuf, complet, complete, simple, double, fin, metrique, sortie, entree, m`,
+    superieur, superieure, inferieur, inferieure, avant, arriere, haut, bas, milieu, central, centrale, principal, principale, petit, petite, grand, grande, court, courte, epais, epaisse, mince, neuf, complet, complete, simple, double, fin, metrique, sortie, entree`,
   it: `zincato, zincata, zincate, zincati, zinc, nichelato, nichelata, cromato, cromata, brunito, brunita, brunite, nero, nera, fosfatato, anodizzato, verniciato, lucidato, rettificato, rettificata, temprato, temprata, grezzo,
     bianco, bianca, rosso, rossa, blu, verde, grigio, grigia, giallo, argento,
     superiore, inferiore, anteriore, posteriore, centrale, principale, piccolo, piccola, grande, corto, corta, lungo, lunga, spesso, sottile, nuovo, completo, completa, semplice, singolo, doppio, doppia, fine, metrico`,

@@ -160,8 +160,6 @@ export function settleRing(
     claim.attrs['type'] !== 'needle'
   ) {
     claim.doubt('wider than its outside diameter');
-    if (across === 'thickness' && claim.category !== 'seal')
-      for (const key of Object.values(keys)) claim.lengths.delete(key);
   }
   if (i !== undefined && o !== undefined && o <= i) {
     claim.doubt('the outside diameter is not larger than the inside');

@@ -20,7 +20,9 @@ export function isNotAPart(line: Line): boolean {
   if (isPriceOrDate(line)) return true;
   const words = unknownWords(line);
   if (column >= 2 && words <= Math.floor(column / 3) && line.groups.length === 0) return true;
-  if (sheet > 0 && sheet + column >= words * 2) return true;
+  // One word of the sheet beside a whole size, as "ditto M3x8", leaves it a part.
+  const sized = line.groups.some(g => g.thread && g.measures.length > 0);
+  if (sheet > Number(sized) && sheet + column >= words * 2) return true;
   if (startsWithNote(line)) return true;
   return column === 1 && words === 0 && tokens.length <= 3 && line.groups.length === 0;
 }

@@ -31,6 +31,9 @@ export function dropRanges(tokens: readonly Token[], groups: readonly Group[]): 
     );
     if ((open || dashed) && !grouped) dropped.add(low).add(high);
   });
+  for (const { measures: list } of groups)
+    if (list.length >= 3 && isSpacedSlash(tokens[list[0]!.last + 1]!) && rises(list))
+      for (const size of list) dropped.add(size);
   for (const sizes of [...choicesIn(tokens, measures), ...listsIn(tokens, measures, joinedEnds)])
     for (const size of sizes) dropped.add(size);
   for (const group of groups) group.measures = group.measures.filter(m => !dropped.has(m));
@@ -45,6 +48,12 @@ const choicesIn = (tokens: readonly Token[], measures: readonly Measure[]): Meas
       ? [[one, other]]
       : [];
   });
+
+const isSpacedSlash = ({ text, gap }: Token) => text === '/' && gap > 0;
+
+/** Three sizes and more that rise a little: they stand for as many parts, as 3.2 / 4.3 / 5.3 of washers. */
+const rises = (list: readonly Measure[]) =>
+  list.every((m, i) => i === 0 || (m.um > list[i - 1]!.um && m.um < list[i - 1]!.um * 1.5));
 
 /** Three rising sizes and more, the first of them the end of a size: M3 x 8, 10, 16. */
 function listsIn(
@@ -82,7 +91,12 @@ function mayHoldRange(tokens: readonly Token[], groups: readonly Group[]): boole
     sizes > 1 &&
     tokens.some(
       ({ text }) =>
-        text === '-' || text === '~' || text === ',' || rangeWords.has(text) || choiceWords.has(text),
+        text === '-' ||
+        text === '~' ||
+        text === ',' ||
+        text === '/' ||
+        rangeWords.has(text) ||
+        choiceWords.has(text),
     )
   );
 }
