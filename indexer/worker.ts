@@ -9,10 +9,13 @@ export interface WorkerRequest {
   name: string;
   mediaType?: string | undefined;
   columns?: GivenColumns | undefined;
+  /** First and last page to read, where not all. */
+  pages?: { from: number; to: number } | undefined;
   limits: { rows: number };
 }
 
 export type WorkerAnswer =
+  | { page: { page: number; pages: number } }
   | { progress: { rowsDone: number; rowsTotal: number } }
   | { rows: Row[] }
   | { result: Omit<DocumentRows, 'rows'> }
@@ -38,9 +41,14 @@ function say(line: WorkerAnswer): void {
 /** Rows in one line of the answer. The whole list as one text, or all its readings at once, would fill the memory. */
 const batch = 500;
 
-function answer({ name, columns, limits }: WorkerRequest, bytes: Uint8Array): void {
+async function answer({ name, columns, pages, limits }: WorkerRequest, bytes: Uint8Array): Promise<void> {
   try {
-    const { rows, rowsTotal, ...result } = openDocument(bytes, name, { columns, mostRows: limits.rows });
+    const { rows, rowsTotal, ...result } = await openDocument(bytes, name, {
+      columns,
+      pages,
+      mostRows: limits.rows,
+      onPage: (page, pages) => say({ page: { page, pages } }),
+    });
     let rowsDone = 0;
     let ready: Row[] = [];
     const hand = () => {
@@ -64,4 +72,4 @@ function answer({ name, columns, limits }: WorkerRequest, bytes: Uint8Array): vo
 }
 
 const { request, bytes } = await readInput();
-answer(request, bytes);
+await answer(request, bytes);

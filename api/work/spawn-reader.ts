@@ -12,8 +12,10 @@ const mebibyte = 1024 * 1024;
 export interface ReadLimits {
   /** Bytes of the document. */
   bytes: number;
-  /** From start to answer, in milliseconds. */
+  /** From start to answer, or for each page of a document that has pages, in milliseconds. */
   time: number;
+  /** For all pages together, in milliseconds. */
+  allPages: number;
   /** Resident memory of the reader, in bytes. */
   memory: number;
   /** Lines of the list. */
@@ -25,6 +27,7 @@ export interface ReadLimits {
 export const usualLimits: ReadLimits = {
   bytes: 25 * mebibyte,
   time: 60_000,
+  allPages: 600_000,
   memory: 512 * mebibyte,
   rows: 200_000,
   output: 256 * mebibyte,
@@ -94,6 +97,7 @@ class Reader {
   private readonly reject: (reason: unknown) => void;
   private readonly timers: NodeJS.Timeout[] = [];
   private readonly rows: Row[] = [];
+  private slow: NodeJS.Timeout;
   private partial: Buffer[] = [];
   private received = 0;
   private complaint = '';
@@ -118,7 +122,8 @@ class Reader {
       if (this.complaint.length < 4000) this.complaint += chunk.toString('utf8');
     });
     options.signal?.addEventListener('abort', this.aborted, { once: true });
-    this.timers.push(setTimeout(() => this.fail(this.tooSlow()), limits.time));
+    this.slow = setTimeout(() => this.fail(this.tooSlow()), limits.time);
+    this.timers.push(setTimeout(() => this.fail(this.tooSlow()), limits.allPages));
     this.timers.push(setInterval(() => void this.watchMemory(), watchEvery));
   }
 
@@ -152,6 +157,7 @@ class Reader {
   private hear(answer: WorkerAnswer): void {
     if (this.settled) return;
     if ('rows' in answer) this.rows.push(...answer.rows);
+    else if ('page' in answer) this.turnPage(answer.page);
     else if ('progress' in answer)
       this.options.onProgress?.(answer.progress.rowsDone, answer.progress.rowsTotal);
     else if ('refusal' in answer) this.fail(refuse(answer.refusal.code, this.placed(answer.refusal)));
@@ -159,6 +165,13 @@ class Reader {
       this.settle();
       this.resolve({ ...answer.result, rows: this.rows });
     }
+  }
+
+  /** A document with pages has the usual time for each of them. */
+  private turnPage({ page, pages }: { page: number; pages: number }): void {
+    clearTimeout(this.slow);
+    this.slow = setTimeout(() => this.fail(this.tooSlow()), this.limits.time);
+    this.options.onProgress?.(page - 1, pages);
   }
 
   private placed(facts: { place: string; message: string; remedy: string }) {
@@ -175,6 +188,7 @@ class Reader {
 
   private settle(): void {
     this.settled = true;
+    clearTimeout(this.slow);
     for (const timer of this.timers) clearInterval(timer);
     this.options.signal?.removeEventListener('abort', this.aborted);
     this.child.kill('SIGKILL');

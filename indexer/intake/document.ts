@@ -2,11 +2,15 @@ import type { Reading } from '../reading/reading.ts';
 import type { ListedDocument, ListedLine, Taught } from '../teaching/index.ts';
 import type { GivenColumns } from './column-meanings.ts';
 import type { Entry } from './entry.ts';
+import { kindOf } from './kind.ts';
 import { isFactOfPart } from './part-facts.ts';
+import type { PdfContent } from './pdf/index.ts';
+import { drawingOnly } from './pdf/tell.ts';
 import { readGrid } from './read-grid.ts';
 import { readTables } from './read-table.ts';
 import { relate } from './relate.ts';
 import type { DocumentRows, Row } from './rows.ts';
+import { tieBalloons } from './tie-balloons.ts';
 import { noRows } from './unreadable.ts';
 
 /** Learns from all lines of a document how to read each; `indexer/teaching` has the one that knows the trade. */
@@ -18,6 +22,10 @@ export interface ReadOptions {
   columns?: GivenColumns | undefined;
   /** The most lines it may have. */
   mostRows?: number;
+  /** First and last page to read of a document that has pages, counted from 1. */
+  pages?: { from: number; to: number } | undefined;
+  /** Told before each page is read. */
+  onPage?: ((page: number, pages: number) => void) | undefined;
 }
 
 const usualMostRows = 200_000;
@@ -31,16 +39,34 @@ export interface OpenedDocument extends Omit<DocumentRows, 'rows'> {
 }
 
 /** Bytes → grid → rows → relations, then readings; see `readDocument` of `index.ts`. */
-export function openRows(
+export async function openRows(
   bytes: Uint8Array,
   name: string,
   teach: Teach,
-  { columns, mostRows = usualMostRows }: ReadOptions = {},
+  options: ReadOptions = {},
+): Promise<OpenedDocument> {
+  const { mostRows = usualMostRows, pages, onPage } = options;
+  if (kindOf(bytes)?.opened !== 'as a PDF')
+    return openGrid({ grid: readGrid(bytes, mostRows) }, name, teach, options);
+  // The library is large, and most documents are none.
+  const { readPdf } = await import('./pdf/index.ts');
+  return openGrid(await readPdf(bytes, { mostRows, pages, onPage }), name, teach, options);
+}
+
+/** A grid, and of a document with drawings the marks on them. */
+type Content = Pick<PdfContent, 'grid'> & Partial<PdfContent>;
+
+function openGrid(
+  { grid, marks = [], pageSizes }: Content,
+  name: string,
+  teach: Teach,
+  { columns }: ReadOptions,
 ): OpenedDocument {
-  const grid = readGrid(bytes, mostRows);
   const { entries, tables } = readTables(grid, columns);
   const taken = entries.filter(({ row }) => row.outcome === 'taken');
   // What a person says of the columns may leave no part among the lines; they are still shown, to be put right again.
+  const balloons = tieBalloons(marks, new Set(taken.map(({ row }) => row.ref).filter(Boolean)));
+  if (taken.length === 0 && balloons.length > 0) grid.faults.push(drawingOnly(balloons.length));
   if (taken.length === 0 && grid.faults.length === 0 && !columns)
     throw noRows('The document holds no line of a parts list.');
   const relations = relate(entries);
@@ -55,7 +81,8 @@ export function openRows(
     document: { name, pages: grid.pages, language, unit },
     tables,
     relations,
-    balloons: [],
+    balloons,
+    ...(pageSizes && { pageSizes }),
     faults: grid.faults,
     rowsTotal: taken.length,
     *rows() {
@@ -68,9 +95,15 @@ export function openRows(
   };
 }
 
-/** All of a document at once. */
-export function readRows(bytes: Uint8Array, name: string, teach: Teach, options?: ReadOptions): DocumentRows {
-  const { rows, rowsTotal: _, ...rest } = openRows(bytes, name, teach, options);
+/** All of a document at once, a PDF excepted. */
+export function readRows(
+  bytes: Uint8Array,
+  name: string,
+  teach: Teach,
+  options: ReadOptions = {},
+): DocumentRows {
+  const grid = readGrid(bytes, options.mostRows ?? usualMostRows);
+  const { rows, rowsTotal: _, ...rest } = openGrid({ grid }, name, teach, options);
   return { ...rest, rows: [...rows()] };
 }
 

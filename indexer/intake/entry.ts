@@ -34,6 +34,7 @@ export function entry(line: GridLine, part: Partial<Row>): Entry {
       parent: null,
       variants: [],
       outcome: 'taken',
+      ...(line.area && { area: line.area }),
       ...part,
     },
     context: '',

@@ -1,4 +1,4 @@
-import type { Fault } from './rows.ts';
+import type { Area, Fault } from './rows.ts';
 
 /** One printed line of a document, cut into cells. */
 export interface GridLine {
@@ -26,6 +26,8 @@ export interface GridLine {
   hidden?: boolean;
   /** Cells that the sheet holds as a date. */
   dates?: readonly number[];
+  /** Where on the page it stands, where pages have places. */
+  area?: Area;
   /** The code of the fault that keeps this line from being read; its words then stand in the first cell. */
   faulted?: string;
 }

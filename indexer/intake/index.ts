@@ -5,10 +5,11 @@ import type { DocumentRows } from './rows.ts';
 export { type ColumnMeaning, columnMeanings, type GivenColumns } from './column-meanings.ts';
 export type { OpenedDocument, ReadOptions } from './document.ts';
 export type * from './rows.ts';
+export { tieBalloons } from './tie-balloons.ts';
 export { Unreadable, type UnreadableCode } from './unreadable.ts';
 
 /**
- * Reads a document's parts list: CSV, XLSX, ODS, a web page's tables or pasted text. Every line is taken, skipped or
+ * Reads a document's parts list: CSV, XLSX, ODS, a web page's tables or pasted text; a PDF is opened, below. Every line is taken, skipped or
  * faulted, in printed order. The kind is told by content; `name` only names the document in the answer, and a media
  * type is not believed. `options.columns` says what columns hold where `tables` of an earlier answer had them wrong.
  * @throws {Unreadable} when nothing of it can be given, with place and remedy
@@ -22,7 +23,7 @@ export function readDocument(
   return readRows(bytes, name, teach, options);
 }
 
-/** The same with its rows read one by one as they are asked for. */
-export function openDocument(bytes: Uint8Array, name: string, options: ReadOptions): OpenedDocument {
+/** The same for documents of every kind, PDF with text among them, its rows read one by one as they are asked for. */
+export function openDocument(bytes: Uint8Array, name: string, options: ReadOptions): Promise<OpenedDocument> {
   return openRows(bytes, name, teach, options);
 }

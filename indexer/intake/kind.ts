@@ -2,13 +2,12 @@ import { Unreadable } from './unreadable.ts';
 
 /** What the first bytes say: how a document is opened, and what it is called to a person. */
 export interface Kind {
-  opened: 'as a zip' | 'as markup' | 'not';
+  opened: 'as a zip' | 'as markup' | 'as a PDF' | 'not';
   name: string;
 }
 
 /** First bytes of the kinds of file that people send, as Latin-1 text. */
 const signatures: [name: string, start: string][] = [
-  ['a PDF', '%PDF-'],
   ['a PNG image', '\x89PNG\r\n'],
   ['a JPEG image', '\xff\xd8\xff'],
   ['a GIF image', 'GIF8'],
@@ -30,6 +29,8 @@ const streams: [name: string, stream: string][] = [
   ['a spreadsheet of the old kind (.xls)', 'Book'],
   ['a word-processor document of the old kind (.doc)', 'WordDocument'],
 ];
+/** Within the first 1024 bytes, as readers of PDF have always taken it (ISO 32000-1, annex H). */
+const pdfSign = '%PDF-';
 const zipped = ['PK\x03\x04', 'PK\x05\x06'];
 
 const markup =
@@ -43,8 +44,8 @@ export function kindOf(bytes: Uint8Array): Kind | null {
   const start = buffer.toString('latin1', 0, 2048);
   if (zipped.some(sign => start.startsWith(sign))) return { opened: 'as a zip', name: 'a zipped document' };
   if (start.startsWith(compound)) return { opened: 'not', name: compoundName(buffer) };
+  if (start.slice(0, 1024 + pdfSign.length).includes(pdfSign)) return { opened: 'as a PDF', name: 'a PDF' };
   for (const [name, signature] of signatures) if (start.startsWith(signature)) return { opened: 'not', name };
-  if (start.slice(0, 1024).includes('%PDF-')) return { opened: 'not', name: 'a PDF' };
   const letters = start.replaceAll('\0', '').replace(/^(?:\xef\xbb\xbf|\xff\xfe|\xfe\xff)/, '');
   if (markup.test(letters) || clipboard.test(letters))
     return { opened: 'as markup', name: 'a web page or XML' };
@@ -59,7 +60,7 @@ const compoundName = (bytes: Buffer): string =>
 export function unknownKind(name: string): Unreadable {
   return new Unreadable('unknown-kind', {
     place: 'the document',
-    message: `This is ${name}; Fettlebench reads XLSX, ODS, CSV, web pages and pasted text so far.`,
+    message: `This is ${name}; Fettlebench reads PDF, XLSX, ODS, CSV, web pages and pasted text so far.`,
     remedy: /password/.test(name)
       ? 'Open it, save it without the password, and send that.'
       : 'Open it, save the list as XLSX or CSV, or copy the list and paste it as text.',

@@ -10,7 +10,7 @@ import { noRows } from './unreadable.ts';
 import { readXlsx } from './xlsx/index.ts';
 import { Zip } from './zip.ts';
 
-/** The grid of a document of any kind; a further kind is a further branch here. */
+/** The grid of a document of any kind but PDF, whose pages come one by one; a further kind is a further branch here. */
 export function readGrid(bytes: Uint8Array, mostRows: number): Grid {
   if (bytes.length === 0) throw noRows('The document is empty.');
   const kind = kindOf(bytes);

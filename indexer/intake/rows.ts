@@ -30,6 +30,8 @@ export interface Row {
   text?: string;
   /** As printed, where the list has a column of prices. */
   price?: string;
+  /** Where on the page it stands, where pages have places. */
+  area?: Area;
 }
 
 export type RelationKind =
@@ -72,6 +74,24 @@ export interface Balloon {
   page: number;
   x: number;
   y: number;
+  /** The reference numbers that it is tied to, where it shows a range or several. */
+  refs?: string[];
+}
+
+/** A page as it is shown, in points (1/72 inch), and how many degrees clockwise the document has it turned for that. */
+export interface PageSize {
+  page: number;
+  width: number;
+  height: number;
+  rotation: number;
+}
+
+/** A piece of a page, as fractions of the page as shown, from its top left. */
+export interface Area {
+  left: number;
+  top: number;
+  right: number;
+  bottom: number;
 }
 
 /** One table of a document and what its columns were taken for; a header repeated on further pages is one table. */
@@ -90,5 +110,7 @@ export interface DocumentRows {
   rows: Row[];
   relations: Relation[];
   balloons: Balloon[];
+  /** The pages that were read, where pages have sizes. */
+  pageSizes?: PageSize[];
   faults: Fault[];
 }

@@ -104,7 +104,7 @@ describe('what is no list is refused in plain words', () => {
     ['an empty file', Buffer.alloc(0), 'no-rows'],
     ['a million blank lines', Buffer.from('\n'.repeat(1_000_000)), 'no-rows'],
     ['a million rows of empty cells', Buffer.from(';;;;\n'.repeat(1_000_000)), 'no-rows'],
-    ['a PDF under another name', Buffer.from('%PDF-1.4\n1 0 obj'), 'unknown-kind'],
+    ['a PDF that ends after its first bytes', Buffer.from('%PDF-1.4\n1 0 obj'), 'unreadable'],
     ['a spreadsheet cut off after its first bytes', Buffer.from('PK\x03\x04\x14\0'), 'unreadable'],
     ['a web page whose table is empty', Buffer.from('<!doctype html><table>'), 'no-rows'],
     ['a photo', Buffer.from('ffd8ffe000104a464946', 'hex'), 'unknown-kind'],
@@ -115,8 +115,8 @@ describe('what is no list is refused in plain words', () => {
     test(title, async () => expect((await refusalOf(read(bytes))).code).toBe(code));
 
   test('the remedy for a kind that is not read yet', async () => {
-    const refusal = await refusalOf(read('%PDF-1.4\n'));
-    expect(refusal.message).toContain('reads XLSX, ODS, CSV, web pages and pasted text so far');
+    const refusal = await refusalOf(read(Buffer.from('ffd8ffe000104a464946', 'hex')));
+    expect(refusal.message).toContain('reads PDF, XLSX, ODS, CSV, web pages and pasted text so far');
     expect(refusal.remedy).toContain('copy the list and paste it as text');
   });
 });

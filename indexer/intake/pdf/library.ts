@@ -1,0 +1,118 @@
+import { createRequire } from 'node:module';
+import { dirname, join } from 'node:path';
+import type { PDFDocumentProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { FontMatrices } from './font-matrices.ts';
+
+type Listener = (event: { data: unknown }) => void;
+
+/** What pdf.js sends between its two halves, as far as it is looked at here. */
+interface Message {
+  action?: string;
+  callbackId?: number;
+  data?: unknown;
+  chunk?: { fnArray?: number[]; argsArray?: unknown[] };
+}
+
+/**
+ * One end of the line between the two halves of pdf.js, which here run in one process: messages are handed over as
+ * they are, where its own line copies each one. Fonts and images are for painting, and go no further.
+ */
+class Port {
+  other: Port | null = null;
+  private readonly listeners = new Set<Listener>();
+  private readonly overhear: (message: Message) => void;
+
+  constructor(overhear: (message: Message) => void = () => undefined) {
+    this.overhear = overhear;
+  }
+
+  postMessage(message: Message): void {
+    this.overhear(message);
+    const painting = message.action === 'obj' || message.action === 'commonobj';
+    if (painting && message.callbackId === undefined) return;
+    const data = kept(message);
+    queueMicrotask(() => {
+      for (const listener of this.other!.listeners) listener({ data });
+    });
+  }
+
+  addEventListener(_: string, listener: Listener): void {
+    this.listeners.add(listener);
+  }
+
+  removeEventListener(_: string, listener: Listener): void {
+    this.listeners.delete(listener);
+  }
+}
+
+/** The list of what is painted is emptied by its sender once it is sent. */
+function kept(message: Message): Message {
+  const { chunk } = message;
+  if (!chunk?.fnArray || !chunk.argsArray) return message;
+  return {
+    ...message,
+    chunk: { ...chunk, fnArray: chunk.fnArray.slice(), argsArray: chunk.argsArray.slice() },
+  };
+}
+
+/** The most pixels of an image that is looked at; what covers a page at 600 dpi has 35 million. */
+const mostPixels = 36_000_000;
+
+export interface OpenedPdf {
+  pdf: PDFDocumentProxy;
+  fonts: FontMatrices;
+}
+
+/**
+ * Opens a PDF by pdf.js. No script runs, nothing that the document names is fetched, its fonts are not made into faces.
+ * @throws what pdf.js throws: `PasswordException`, `InvalidPDFException` and others, told apart by their `name`
+ */
+export async function openPdf(bytes: Uint8Array): Promise<OpenedPdf> {
+  const { pdfjs, worker: half, folder } = await load();
+  const fonts = new FontMatrices();
+  const near = new Port();
+  const far = new Port(({ action, data }) => {
+    if (action === 'commonobj') fonts.learn(data);
+  });
+  near.other = far;
+  far.other = near;
+  half.WorkerMessageHandler.initializeFromPort(far);
+  const worker = new pdfjs.PDFWorker({ port: near as never, verbosity: 0 });
+  const pdf = await pdfjs.getDocument({
+    data: bytes,
+    worker,
+    verbosity: 0,
+    isEvalSupported: false,
+    disableFontFace: false,
+    useSystemFonts: false,
+    enableXfa: false,
+    maxImageSize: mostPixels,
+    standardFontDataUrl: `${join(folder, 'standard_fonts')}/`,
+    cMapUrl: `${join(folder, 'cmaps')}/`,
+    cMapPacked: true,
+  } as Parameters<typeof pdfjs.getDocument>[0]).promise;
+  return { pdf, fonts };
+}
+
+interface WorkerHalf {
+  WorkerMessageHandler: { initializeFromPort(port: unknown): void };
+}
+
+/** The library, loaded when the first PDF comes: most documents are none. */
+async function load() {
+  const require = createRequire(import.meta.url);
+  drawsWithout(require);
+  const pdfjs = await import('pdfjs-dist/legacy/build/pdf.mjs');
+  // @ts-expect-error the half that parses comes without types
+  const worker = (await import('pdfjs-dist/legacy/build/pdf.worker.mjs')) as WorkerHalf;
+  return { pdfjs, worker, folder: dirname(require.resolve('pdfjs-dist/package.json')) };
+}
+
+/** pdf.js names a matrix of browsers as it loads; where no canvas library brings one, an empty class will do to read. */
+function drawsWithout(require: NodeJS.Require): void {
+  try {
+    require.resolve('@napi-rs/canvas');
+  } catch {
+    (globalThis as { DOMMatrix?: unknown }).DOMMatrix ??= class {};
+  }
+}
