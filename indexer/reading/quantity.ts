@@ -1,5 +1,5 @@
 import type { Cell } from './cells.ts';
-import { count, only, type Quantity } from './count.ts';
+import { count, holdsName, only, type Quantity } from './count.ts';
 import { type Hit, kindBits } from './dictionary.ts';
 import { byLastNumber } from './quantity-column.ts';
 import type { Token } from './tokens.ts';
