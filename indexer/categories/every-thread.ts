@@ -2,7 +2,7 @@ import type { Dims } from '../reading/reading.ts';
 import { baThreads } from '../standards/ba-threads.ts';
 import { metricThreads, olderJapaneseThreads } from '../standards/iso-261.ts';
 import { externalLimits, formulas, internalLimits, type Limits } from '../standards/iso-965.ts';
-import { unifiedLimits, unifiedThreads } from '../standards/unified-threads.ts';
+import { unifiedLimits, unifiedThreadNamed, unifiedThreads } from '../standards/unified-threads.ts';
 import { mm, toMm, type Um } from '../units/length.ts';
 import type { Made } from './measurable.ts';
 
@@ -23,29 +23,28 @@ export interface AnyThread {
   readonly pitch: Made;
 }
 
-/** The size in an inch thread's name: `4` of 4-40, `1/4` of 1/4-20. */
-export const inchSizeOf = ({ designation }: AnyThread): string => designation.split('-')[0]!;
+/** The size in an inch thread's name: `4` of 4-40, `1/4` of 1/4-20, `1 in` of 1-8. */
+export const inchSizeOf = ({ designation }: AnyThread): string =>
+  unifiedThreadNamed(designation)?.size ?? designation;
 
 /** A pitch holds to two parts in a thousand on any screw that still turns (common practice). */
 const pitchOf = (pitch: number): Made => ({ min: pitch * 0.998, max: pitch * 1.002, source: 'pitch' });
 
 const made = (limits: Limits, source: string): Made => ({ min: limits.min, max: limits.max, source });
 
-const metric: AnyThread[] = metricThreads
-  .filter(thread => thread.nominal <= mm(45))
-  .map(thread => {
-    const [outside, inside] = [externalLimits(thread), internalLimits(thread)];
-    return {
-      designation: thread.designation,
-      system: 'metric',
-      nominal: thread.nominal,
-      common: thread.series === 'coarse' && thread.choice === 1 ? 1 : 0.35,
-      dims: { thread: `M${toMm(thread.nominal)}`, pitch: toMm(thread.pitch) },
-      major: made(outside.major, `ISO 965 ${outside.toleranceClass}`),
-      minor: made(inside.minor, `ISO 965 ${inside.toleranceClass}`),
-      pitch: pitchOf(thread.pitch),
-    };
-  });
+const metric: AnyThread[] = metricThreads.map(thread => {
+  const [outside, inside] = [externalLimits(thread), internalLimits(thread)];
+  return {
+    designation: thread.designation,
+    system: 'metric',
+    nominal: thread.nominal,
+    common: thread.series === 'coarse' && thread.choice === 1 ? 1 : 0.35,
+    dims: { thread: `M${toMm(thread.nominal)}`, pitch: toMm(thread.pitch) },
+    major: made(outside.major, `ISO 965 ${outside.toleranceClass}`),
+    minor: made(inside.minor, `ISO 965 ${inside.toleranceClass}`),
+    pitch: pitchOf(thread.pitch),
+  };
+});
 
 /** Threads of Japanese machines from before 1967: the diameter of the ISO thread, and coarser. */
 const olderJapanese: AnyThread[] = olderJapaneseThreads.map(thread => {
@@ -95,5 +94,13 @@ const ba: AnyThread[] = baThreads
     };
   });
 
-/** Every published thread from 1 to 45 mm: metric, older Japanese, unified and British Association. */
+/** Every published thread from 1 to 68 mm: metric, older Japanese, unified and British Association. */
 export const everyThread: readonly AnyThread[] = [...metric, ...olderJapanese, ...unified, ...ba];
+
+/** The greatest thread that a loose part is named by: larger ones are on no small mechanism. */
+export const greatestMeasured: Um = mm(45);
+
+/** The threads a loose part is compared with. */
+export const measuredSizes: readonly AnyThread[] = everyThread.filter(
+  thread => thread.nominal <= greatestMeasured,
+);

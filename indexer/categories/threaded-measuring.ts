@@ -2,7 +2,7 @@ import type { Dims } from '../reading/reading.ts';
 import { inchLengthLimits, lengthLimits, screwLengths } from '../standards/iso-4759.ts';
 import { indexBy } from '../standards/table.ts';
 import { inch, mm, toMm, type Um } from '../units/length.ts';
-import { type AnyThread, everyThread } from './every-thread.ts';
+import { type AnyThread, everyThread, greatestMeasured, measuredSizes } from './every-thread.ts';
 import { type Candidate, keep, type Made, type Measurable } from './measurable.ts';
 
 /** Crests wear and are never worn larger. */
@@ -11,7 +11,7 @@ export const major: Measurable = {
   label: 'outside diameter',
   ways: ['calliper-outside', 'micrometer'],
   wear: { grows: false, mean: 5 },
-  range: [mm(0.8), mm(45)],
+  range: [mm(0.8), greatestMeasured],
   plates: true,
 };
 
@@ -97,7 +97,7 @@ export function measuredThreads(more: (thread: AnyThread) => Readonly<Record<str
     made: { ...alone.made, length: made },
   });
   const lists = keep((lengthMeasured: boolean): readonly Candidate[] =>
-    everyThread.flatMap(thread => {
+    measuredSizes.flatMap(thread => {
       const alone = withoutLength(thread);
       return lengthMeasured ? lengthsOf(thread).map(each => withLength(alone, each)) : [alone];
     }),

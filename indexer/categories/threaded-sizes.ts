@@ -8,7 +8,7 @@ import type { PublishedSize } from './definition.ts';
 export function threadedSizes(lengths: readonly (number | null)[]): PublishedSize[] {
   const threads: PublishedSize[] = [
     ...metricThreads.map(t => ({ thread: `M${toMm(t.nominal)}`, pitch: t.pitch })),
-    ...unifiedThreads.map(t => ({ thread: `${t.size}-${t.tpi}`, pitch: inch(1 / t.tpi) })),
+    ...unifiedThreads.map(t => ({ thread: t.designation, pitch: inch(1 / t.tpi) })),
   ];
   return threads.flatMap(t => lengths.map(l => (l === null ? t : { ...t, length: mm(l) })));
 }

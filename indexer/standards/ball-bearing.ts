@@ -1,8 +1,8 @@
 import type { Um } from '../units/length.ts';
 import { groupBy, indexBy } from './table.ts';
 
-/** Where a row comes from: makers' catalogues; memory of the standard, no text of it seen; or `mixed`, some cells of each. */
-export type Basis = 'catalogue' | 'memory' | 'mixed';
+/** Where a row comes from: makers' catalogues; one of them alone; memory of the standard, no text of it seen; or `mixed`, some cells of each. */
+export type Basis = 'catalogue' | 'single' | 'memory' | 'mixed';
 
 /** The form of a bearing that decides its width: open, or closed by shields or seals. */
 export type BearingForm = 'open' | 'shielded';

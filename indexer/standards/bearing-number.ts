@@ -15,7 +15,7 @@ export function boreMeant(designation: string): Um | null {
   return code ? (boreCodes[code] ?? Number(code) * 5) * 1000 : null;
 }
 
-/** ISO 15 diameter series that a bare number means: the figure after 6, or after the width figure of a five-figure number. */
+/** ISO 15 diameter series that a bare number means: the figure after 6, or after the width figure of a five-figure number or of one as 628/4. */
 export function diameterSeriesMeant(designation: string): string | null {
-  return /^6(?:\d(?=\d{3}$))?(\d)/.exec(designation)?.[1] ?? null;
+  return /^6(?:\d(?=\d{3}$|\d\/\d))?(\d)/.exec(designation)?.[1] ?? null;
 }

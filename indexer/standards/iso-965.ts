@@ -62,6 +62,10 @@ const pitches = defineTable(
     [3, -48, 375, 315, 400, 500],
     [3.5, -53, 425, 355, 450, 560],
     [4, -60, 475, 375, 475, 600],
+    [4.5, -63, 500, 425, 530, 670],
+    [5, -71, 530, 450, 560, 710],
+    [5.5, -75, 560, 475, 600, 750],
+    [6, -80, 600, 500, 630, 800],
   ],
   rising(['pitch']),
   row => misfit('es', row.es, formulas.es(row.pitch / 1000)),
@@ -106,6 +110,14 @@ const pitchDiameters = defineTable(
     [22.4, 45, 3, 200, 170, 212, 265],
     [22.4, 45, 3.5, 212, 180, 224, 280],
     [22.4, 45, 4, 224, 190, 236, 300],
+    [22.4, 45, 4.5, 236, 200, 250, 315],
+    [45, 90, 1.5, 160, 132, 170, 212],
+    [45, 90, 2, 180, 150, 190, 236],
+    [45, 90, 3, 212, 180, 224, 280],
+    [45, 90, 4, 236, 200, 250, 315],
+    [45, 90, 5, 250, 212, 265, 335],
+    [45, 90, 5.5, 265, 224, 280, 355],
+    [45, 90, 6, 280, 236, 300, 375],
   ],
   rising(['over', 'pitch']),
   row => (row.to > row.over ? null : 'the diameter range is empty'),
@@ -163,7 +175,7 @@ function tolerances({ nominal, pitch }: ThreadSize) {
   const byRange = pitchDiameters.rows.find(row => row.over === range?.over && row.pitch === pitch);
   if (!range)
     throw new RangeError(
-      `ISO 965-1 tables here end at 45 mm and begin above 0.99 mm; ${nominal / 1000} is outside`,
+      `ISO 965-1 tables here end at 90 mm and begin above 0.99 mm; ${nominal / 1000} is outside`,
     );
   const p = pitch / 1000;
   const td2 = td2Of({ ...range, pitch });
@@ -184,7 +196,7 @@ function tolerances({ nominal, pitch }: ThreadSize) {
  * Limits of an external metric thread, class 6g (6h up to M1.4), in micrometres. A pitch outside the tables, as the older
  * M3x0.6 in a range that lacks it, is by formula.
  *
- * @throws RangeError for a diameter outside the tables (0.99 to 45 mm).
+ * @throws RangeError for a diameter outside the tables (0.99 to 90 mm).
  */
 export function externalLimits(thread: ThreadSize): ExternalLimits {
   const { es, td, td2 } = tolerances(thread);
@@ -201,7 +213,7 @@ export function externalLimits(thread: ThreadSize): ExternalLimits {
 /**
  * Limits of an internal metric thread, class 6H (5H up to M1.4 and at pitch 0.25, 4H at pitch 0.2), in micrometres.
  *
- * @throws RangeError for a diameter outside the tables (0.99 to 45 mm).
+ * @throws RangeError for a diameter outside the tables (0.99 to 90 mm).
  */
 export function internalLimits(thread: ThreadSize): InternalLimits {
   const { minor, inner } = tolerances(thread);

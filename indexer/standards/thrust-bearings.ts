@@ -2,14 +2,14 @@ import type { Um } from '../units/length.ts';
 import { defineTable, groupBy, indexBy, larger, unique } from './table.ts';
 
 /**
- * Thrust bearings: miniature grooved (F..-..M), single direction (ISO 104, 511 and 512) and needle cages (AXK, without their
+ * Thrust bearings: miniature grooved (F..-..M), single direction (ISO 104, 511 to 514) and needle cages (AXK, without their
  * washers). They carry load along the shaft alone: equal outlines do not make one a radial bearing.
  *
- * Source: makers' catalogues from memory, unverified.
+ * Sources: 511 to 514 in two to five makers' catalogues (FBJ, SKF, NSK, NKE, KYK); F and AXK from memory, unverified.
  */
 const table = defineTable(
   'thrust bearings',
-  "ISO 104 and makers' catalogues from memory",
+  'ISO 104 in makers’ catalogues; F and AXK from memory',
   ['designation: text', 'bore: mm', 'od: mm', 'height: mm'],
   [
     ['F2-6M', 2, 6, 3],
@@ -47,6 +47,22 @@ const table = defineTable(
     ['51204', 20, 40, 14],
     ['51205', 25, 47, 15],
     ['51206', 30, 52, 16],
+    ['51207', 35, 62, 18],
+    ['51208', 40, 68, 19],
+    ['51209', 45, 73, 20],
+    ['51210', 50, 78, 22],
+    ['51305', 25, 52, 18],
+    ['51306', 30, 60, 21],
+    ['51307', 35, 68, 24],
+    ['51308', 40, 78, 26],
+    ['51309', 45, 85, 28],
+    ['51310', 50, 95, 31],
+    ['51405', 25, 60, 24],
+    ['51406', 30, 70, 28],
+    ['51407', 35, 80, 32],
+    ['51408', 40, 90, 36],
+    ['51409', 45, 100, 39],
+    ['51410', 50, 110, 43],
     ['AXK0414', 4, 14, 2],
     ['AXK0515', 5, 15, 2],
     ['AXK0619', 6, 19, 2],
@@ -58,6 +74,10 @@ const table = defineTable(
     ['AXK2035', 20, 35, 2],
     ['AXK2542', 25, 42, 2],
     ['AXK3047', 30, 47, 2],
+    ['AXK3552', 35, 52, 2],
+    ['AXK4060', 40, 60, 3],
+    ['AXK4565', 45, 65, 3],
+    ['AXK5070', 50, 70, 3],
   ],
   unique('designation'),
   larger('od', 'bore'),

@@ -127,12 +127,11 @@ function numberFrom(
     const bearing = lookUp(`${figures}${sign.text}${next.text.replace(',', '.')}`);
     if (bearing) return { bearing, last: at + 2 };
   }
-  if (sign?.gap === 0 && sign.kind === 'word') {
-    const letter = sign.text[0]!;
-    if ((letter === 'x' || letter === 'a') && sign.text.length === 1) {
-      const bearing = lookUp(figures + letter);
-      if (bearing) return { bearing, last: at + 1 };
-    }
+  // 681X, MR82X: an x behind figures is cut as a times sign, which stands before a number.
+  const letter = sign?.gap !== 0 ? '' : sign.text === '×' && next?.kind !== 'number' ? 'x' : sign.text;
+  if (letter === 'x' || letter === 'a') {
+    const bearing = lookUp(figures + letter);
+    if (bearing) return { bearing, last: at + 1 };
   }
   const bearing = lookUp(figures);
   return bearing ? { bearing, last: at } : null;

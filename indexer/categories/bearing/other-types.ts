@@ -1,123 +1,128 @@
 import type { Line } from '../../reading/line.ts';
-import { mm } from '../../units/length.ts';
+import type { Attrs } from '../../reading/reading.ts';
+import type { Token } from '../../reading/tokens.ts';
+import { linearBearing } from '../../standards/linear-bearings.ts';
+import { drawnCupOutside, needleBearing } from '../../standards/needle-bearings.ts';
+import { sphericalBearing } from '../../standards/spherical-bearings.ts';
+import { thrustBearing, thrustBearings } from '../../standards/thrust-bearings.ts';
+import { mm, type Um } from '../../units/length.ts';
 import type { Designation } from '../definition.ts';
 
-/**
- * Linear, needle and thrust bearings by their usual numbers: bore, outside diameter, width in millimetres.
- * Sources: linear LM and thrust F-M and 511 series as makers' catalogues list them, from memory; drawn-cup HK by DIN 618, from
- * memory (bore and width stand in the number itself).
- */
-const linear: Readonly<Record<string, readonly [number, number, number]>> = {
-  lm3: [3, 7, 10],
-  lm4: [4, 8, 12],
-  lm5: [5, 10, 15],
-  lm6: [6, 12, 19],
-  lm8: [8, 15, 24],
-  lm8s: [8, 15, 17],
-  lm8l: [8, 15, 45],
-  lm10: [10, 19, 29],
-  lm10l: [10, 19, 55],
-  lm12: [12, 21, 30],
-  lm12l: [12, 21, 57],
-  lm13: [13, 23, 32],
-  lm16: [16, 28, 37],
-  lm16l: [16, 28, 70],
-  lm20: [20, 32, 42],
-  lm25: [25, 40, 59],
-  lm30: [30, 45, 64],
-};
-
-const thrust: Readonly<Record<string, readonly [number, number, number]>> = {
-  'f2-6m': [2, 6, 3],
-  'f3-8m': [3, 8, 3.5],
-  'f4-9m': [4, 9, 4],
-  'f4-10m': [4, 10, 4],
-  'f5-10m': [5, 10, 4],
-  'f5-11m': [5, 11, 4.5],
-  'f5-12m': [5, 12, 4],
-  'f6-12m': [6, 12, 4.5],
-  'f6-14m': [6, 14, 5],
-  'f7-15m': [7, 15, 5],
-  'f8-16m': [8, 16, 5],
-  'f9-17m': [9, 17, 5],
-  'f10-18m': [10, 18, 5.5],
-  '51100': [10, 24, 9],
-  '51101': [12, 26, 9],
-  '51102': [15, 28, 9],
-  '51103': [17, 30, 9],
-  '51104': [20, 35, 10],
-  '51105': [25, 42, 11],
-};
-
-/** Outside diameter of a drawn-cup needle bearing by its bore (DIN 618). */
-const needleOutside: Readonly<Record<number, number>> = {
-  3: 6.5,
-  4: 8,
-  5: 9,
-  6: 10,
-  7: 11,
-  8: 12,
-  9: 13,
-  10: 14,
-  12: 18,
-  14: 20,
-  15: 21,
-  16: 22,
-  18: 24,
-  20: 26,
-  22: 28,
-  25: 32,
-};
-
+/** What begins the number of a linear, needle, thrust or spherical bearing: letters, or the figures of a thrust bearing. */
 export const otherTypeStems: readonly string[] = [
   'lm',
+  'lme',
+  'lmf',
+  'lmk',
+  'lmh',
   'hk',
+  'bk',
+  'nk',
+  'axk',
+  'ge',
   'f',
-  ...Object.keys(thrust).filter(k => /^\d/.test(k)),
+  ...thrustBearings.map(each => each.designation).filter(name => /^\d/.test(name)),
 ];
 
-function made(
-  first: number,
-  last: number,
-  type: string,
-  size: readonly [number, number, number],
-): Designation {
+interface Found {
+  readonly attrs: Attrs;
+  readonly size: readonly [bore: Um, od: Um, width: Um];
+  readonly last: number;
+}
+
+/** Reads LM8UU, HK0810, NK8/12, AXK0821, F8-16M, GE8E or 51104 that begins at a token, from the tables of the standards. */
+export function otherTypeAt(line: Line, at: number): Designation | null {
+  const found = foundAt(line.tokens, at);
+  if (!found) return null;
+  const { attrs, size, last } = found;
   return {
-    first,
+    first: at,
     last,
     key: size.join('x'),
     sure: true,
     apply: claim => {
-      claim.attr('type', type);
-      claim.designated('bore', mm(size[0]));
-      claim.designated('od', mm(size[1]));
-      claim.designated('width', mm(size[2]));
+      for (const [key, value] of Object.entries(attrs)) claim.attr(key, value);
+      claim.designated('bore', size[0]);
+      claim.designated('od', size[1]);
+      claim.designated('width', size[2]);
     },
   };
 }
 
-/** Reads LM8UU, HK0810, F8-16M or 51104 that begins at a token. */
-export function otherTypeAt(line: Line, at: number): Designation | null {
-  const { tokens } = line;
-  const [first, second] = [tokens[at]!, tokens[at + 1]];
-  if (first.kind === 'number')
-    return first.text in thrust ? made(at, at, 'thrust', thrust[first.text]!) : null;
-  if (second?.kind !== 'number' || second.gap > Number(first.text === 'hk')) return null;
-  const next = tokens[at + 2]?.gap === 0 ? tokens[at + 2]! : undefined;
-  if (first.text === 'lm') {
-    const form = next?.kind === 'word' ? next.text.replace(/uu$/, '') : '';
-    const size = linear[`lm${second.text}${form}`];
-    return size ? made(at, next?.kind === 'word' ? at + 2 : at + 1, 'linear', size) : null;
-  }
-  if (first.text === 'hk' && /^\d{4}$/.test(second.text)) {
-    const bore = Number(second.text.slice(0, 2));
-    const outside = needleOutside[bore];
-    return outside ? made(at, at + 1, 'needle', [bore, outside, Number(second.text.slice(2))]) : null;
-  }
-  if (first.text === 'f' && next?.text === '-' && tokens[at + 3]?.gap === 0) {
-    const size = thrust[`f${second.text}-${tokens[at + 3]!.text}m`];
-    const letter = tokens[at + 4];
-    return size && letter?.text === 'm' ? made(at, at + 4, 'thrust', size) : null;
-  }
-  return null;
+function foundAt(tokens: readonly Token[], at: number): Found | null {
+  const first = tokens[at]!;
+  if (first.kind === 'number') return thrust(first.text, at);
+  const number = tokens[at + 1];
+  if (number?.kind !== 'number' || number.gap > Number(/^(hk|bk|nk|axk|ge)$/.test(first.text))) return null;
+  if (first.text.startsWith('lm')) return linear(tokens, at);
+  if (first.text === 'hk' || first.text === 'bk') return drawnCup(number.text, at + 1);
+  if (first.text === 'nk') return machinedNeedle(tokens, at);
+  if (first.text === 'axk') return thrust(`AXK${number.text}`, at + 1);
+  if (first.text === 'ge') return spherical(tokens, at);
+  const [dash, od, letter] = [tokens[at + 2], tokens[at + 3], tokens[at + 4]];
+  const glued = [dash, od, letter].every(token => token?.gap === 0);
+  if (first.text !== 'f' || !glued || dash!.text !== '-' || letter!.text !== 'm') return null;
+  return thrust(`F${number.text}-${od!.text}M`, at + 4);
+}
+
+/** The word glued to a number, or null. */
+function gluedWord(tokens: readonly Token[], at: number): string | null {
+  const token = tokens[at];
+  return token?.gap === 0 && token.kind === 'word' ? token.text : null;
+}
+
+function thrust(designation: string, last: number): Found | null {
+  const bearing = thrustBearing(designation);
+  return (
+    (bearing && { attrs: { type: 'thrust' }, size: [bearing.bore, bearing.od, bearing.height], last }) ?? null
+  );
+}
+
+/** LMF, LMK and LMH have a flange, and the bore, outside diameter and length of LM. */
+function linear(tokens: readonly Token[], at: number): Found | null {
+  const form = gluedWord(tokens, at + 2);
+  const bearing = linearBearing(`${tokens[at]!.text}${tokens[at + 1]!.text}${form ?? ''}`.toUpperCase());
+  if (!bearing) return null;
+  return {
+    attrs: { type: 'linear', ...(/^lm[fkh]$/.test(tokens[at]!.text) ? { flanged: true } : {}) },
+    size: [bearing.bore, bearing.od, bearing.length],
+    last: form === null ? at + 1 : at + 2,
+  };
+}
+
+/** Shaft and width stand in the number itself; a width the table lacks has the outside that all cups of its shaft have. */
+function drawnCup(figures: string, last: number): Found | null {
+  if (!/^\d{4}$/.test(figures)) return null;
+  const [bore, width] = [mm(Number(figures.slice(0, 2))), mm(Number(figures.slice(2)))];
+  const od = needleBearing(`HK${figures}`)?.od ?? drawnCupOutside(bore);
+  return od === undefined ? null : { attrs: { type: 'needle' }, size: [bore, od, width], last };
+}
+
+function machinedNeedle(tokens: readonly Token[], at: number): Found | null {
+  const [sign, width] = [tokens[at + 2], tokens[at + 3]];
+  if (sign?.text !== '/' || sign.gap > 0 || width?.gap !== 0) return null;
+  const bearing = needleBearing(`NK${tokens[at + 1]!.text}/${width.text}`);
+  return (
+    (bearing && {
+      attrs: { type: 'needle' },
+      size: [bearing.bore, bearing.od, bearing.width],
+      last: at + 3,
+    }) ??
+    null
+  );
+}
+
+/** GE8E, GE 8 ES, GE8C: the letters behind say how it runs and is lubricated. */
+function spherical(tokens: readonly Token[], at: number): Found | null {
+  const letters = tokens[at + 2];
+  if (letters?.kind !== 'word' || letters.gap > 1 || !/^(e|es|c|uk|et)$/.test(letters.text)) return null;
+  const bearing = sphericalBearing(mm(Number(tokens[at + 1]!.text)));
+  return (
+    (bearing && {
+      attrs: { type: 'spherical' },
+      size: [bearing.bore, bearing.od, bearing.width],
+      last: at + 2,
+    }) ??
+    null
+  );
 }

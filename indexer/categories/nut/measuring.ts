@@ -2,7 +2,7 @@ import type { Dims } from '../../reading/reading.ts';
 import { type Nut, nuts } from '../../standards/nuts.ts';
 import { baNuts, inchNuts, type NutBody, olderJapaneseNuts } from '../../standards/other-nuts.ts';
 import { mm } from '../../units/length.ts';
-import { type AnyThread, everyThread, inchSizeOf } from '../every-thread.ts';
+import { type AnyThread, inchSizeOf, measuredSizes } from '../every-thread.ts';
 import { type Candidate, inProportion, type Made, type Measurable, type Measuring } from '../measurable.ts';
 import { parseThread, writeThread } from '../settle-thread.ts';
 import { pitch } from '../threaded-measuring.ts';
@@ -68,7 +68,7 @@ function bodies(thread: AnyThread): Readonly<Record<string, readonly Made[]>> {
   };
 }
 
-const sizes: readonly Candidate[] = everyThread.map(thread => ({
+const sizes: readonly Candidate[] = measuredSizes.map(thread => ({
   dims: thread.dims,
   designations: [thread.designation],
   common: thread.common,

@@ -7,6 +7,9 @@ import { mm, toMm, type Um } from '../../units/length.ts';
 import { about, type Candidate, keep, type Made, type Measurable, type Measuring } from '../measurable.ts';
 import { plainSize } from '../size-text.ts';
 
+/** Thicker pins are in no small mechanism. */
+const greatest: Um = mm(30);
+
 /** A dowel is measured out of its hole; a spring pin free, so larger than its nominal; a taper pin at its small end. */
 const measurable: readonly Measurable[] = [
   {
@@ -14,7 +17,7 @@ const measurable: readonly Measurable[] = [
     label: 'diameter',
     ways: ['calliper-outside', 'micrometer'],
     wear: { grows: false, mean: 3 },
-    range: [mm(0.4), mm(30)],
+    range: [mm(0.4), greatest],
   },
   {
     key: 'length',
@@ -65,7 +68,9 @@ const ofInch = ({ type, size, diameter, min, max }: InchPin): Candidate => ({
 
 const lists = keep((lengthMeasured: boolean): readonly Candidate[] =>
   [
-    ...pins.map(pin => ({ pin: alone(pin), lengths: lengthsOf(pin) })),
+    ...pins
+      .filter(pin => pin.diameter <= greatest)
+      .map(pin => ({ pin: alone(pin), lengths: lengthsOf(pin) })),
     ...inchPins.map(pin => ({ pin: ofInch(pin), lengths: pin.lengths })),
   ].flatMap(({ pin, lengths }) => (lengthMeasured ? lengths.map(length => withLength(pin, length)) : [pin])),
 );

@@ -3,7 +3,7 @@ import { figures } from '../../eval/measure.ts';
 import { foreign, own } from '../../eval/measuring/noise.ts';
 
 /** Parts drawn from the standards' tolerances, few enough for every run; `npm run eval -- measure` draws many. */
-describe('parts drawn at random', () => {
+describe('parts drawn at random', { timeout: 30_000 }, () => {
   test("measured with the model's own noise are in the stated set, as surely as it says", () => {
     const { inSet, calibrationError, none, falseNone } = figures(120, own);
     expect(inSet).toBeGreaterThanOrEqual(0.99);

@@ -30,6 +30,12 @@ const coarse: [number, number][] = [
   [16, 2],
   [20, 2.5],
   [24, 3],
+  [30, 3.5],
+  [36, 4],
+  [42, 4.5],
+  [48, 5],
+  [56, 5.5],
+  [64, 6],
 ];
 
 describe('coarsePitch', () => {
@@ -76,6 +82,17 @@ describe('metricThreads', () => {
     expect(pitches(8000)).toEqual([1250, 1000, 750]);
     expect(pitches(10_000)).toEqual([1500, 1250, 1000, 750]);
     expect(pitches(12_000)).toEqual([1750, 1500, 1250, 1000]);
+  });
+
+  // ISO 262 as an open CAD library quotes it, mm.
+  it.each([
+    [24, [3, 2]],
+    [36, [4, 3]],
+    [52, [5, 4]],
+    [68, [6, 4]],
+  ])('hold the pitches of ISO 262 for M%d: %j', (nominal, pitches) => {
+    const all = metricThreadsOf(nominal * 1000).map(thread => thread.pitch / 1000);
+    expect(all.filter(pitch => pitches.includes(pitch))).toEqual(pitches);
   });
 
   it('mark the preferred diameters (ISO 261 choice 1)', () => {

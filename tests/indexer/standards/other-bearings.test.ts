@@ -9,6 +9,7 @@ import {
   needleBearings,
   needleBearingsByDims,
 } from '../../../indexer/standards/needle-bearings.ts';
+import { sphericalBearing } from '../../../indexer/standards/spherical-bearings.ts';
 import {
   thrustBearing,
   thrustBearings,
@@ -27,6 +28,8 @@ describe('linearBearing', () => {
     ['LM12UU', 12, 21, 30],
     ['LM8LUU', 8, 15, 45],
     ['LME8UU', 8, 16, 25],
+    ['LM60UU', 60, 90, 110],
+    ['LME40UU', 40, 62, 80],
   ])('%s is %d x %d x %d', (designation, bore, od, length) => {
     const bearing = linearBearing(designation)!;
     expect([bearing.bore, bearing.od, bearing.length]).toEqual(um(bore, od, length));
@@ -39,6 +42,20 @@ describe('linearBearing', () => {
   });
 });
 
+describe('sphericalBearing', () => {
+  // ISO 12240-1 series E as makers print it (FBJ; 8 mm as other makers list GE8E), mm: bore, outside, inner and outer width.
+  it.each([
+    [8, 16, 8, 5],
+    [10, 19, 9, 6],
+    [17, 30, 14, 10],
+    [25, 42, 20, 16],
+    [50, 75, 35, 28],
+  ])('of bore %d is %d outside, %d and %d wide', (bore, od, width, outer) => {
+    const bearing = sphericalBearing(bore * 1000)!;
+    expect([bearing.od, bearing.width, bearing.outer]).toEqual(um(od, width, outer));
+  });
+});
+
 describe('needleBearing', () => {
   // ISO 3245 outlines as makers print them, mm; HF and HFL are one-way clutches.
   it.each([
@@ -48,6 +65,12 @@ describe('needleBearing', () => {
     ['HK1212', 12, 18, 12, 'needle'],
     ['HK2520', 25, 32, 20, 'needle'],
     ['NK8/12', 8, 15, 12, 'needle'],
+    ['HK1210', 12, 16, 10, 'needle'],
+    ['HK3232', 32, 39, 32, 'needle'],
+    ['NK20/16', 20, 28, 16, 'needle'],
+    ['NK35/30', 35, 45, 30, 'needle'],
+    ['K5x8x10', 5, 8, 10, 'needle'],
+    ['K20x26x20', 20, 26, 20, 'needle'],
     ['HF0612', 6, 10, 12, 'one-way'],
     ['HF1012', 10, 14, 12, 'one-way'],
     ['HFL0822', 8, 12, 22, 'one-way'],
