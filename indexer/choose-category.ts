@@ -177,7 +177,14 @@ function headingHead(line: Line, context: LineContext): Head | null {
   const whole = [{ first: 0, last: line.heading.tokens.length - 1, column: null, labels: [] }];
   const hits = line.heading.hits.filter(h => !h.entries.some(e => e.meaning.kind === 'column'));
   return findHead(
-    { tokens: line.heading.tokens, cells: whole, hits, labels: new Set(), groups: [] },
+    {
+      tokens: line.heading.tokens,
+      cells: whole,
+      hits,
+      known: known(line.heading.tokens, hits),
+      labels: new Set(),
+      groups: [],
+    },
     context.lang,
   );
 }
@@ -198,11 +205,10 @@ const headingKinds = (line: Line): CategoryName[] => [
 /** Words of three letters and more that no dictionary holds. */
 function wordsUnknown(line: Line): number {
   const { tokens } = line;
-  const isKnown = known(tokens, line.hits);
   let unknown = 0;
   for (let at = 0; at < tokens.length; at++) {
     const { kind, text } = tokens[at]!;
-    if (kind !== 'word' || isKnown[at] || (text.length < 3 && text.charCodeAt(0) < 0x3005)) continue;
+    if (kind !== 'word' || line.known[at] || (text.length < 3 && text.charCodeAt(0) < 0x3005)) continue;
     if (!naming.has(text) && !isInside(line, at)) unknown++;
   }
   return unknown;

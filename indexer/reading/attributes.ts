@@ -1,24 +1,31 @@
 import { narrows } from './agree.ts';
 import type { Claim, Place } from './claim.ts';
+import { type Entry, kindBits } from './dictionary.ts';
 import type { Line } from './line.ts';
-import type { Attrs } from './reading.ts';
+import type { Attrs, CategoryName } from './reading.ts';
 import type { StandardName } from './standards.ts';
 
 /** Words that turn to what the part is for: the rest of their phrase is about something else. */
-const purpose = /^(for|fur|fuer|zu|zum|zur|pour|para|voor|fits|holds|secures|attaches)$/;
-const stops = /^[,;:()|[\]]$/;
+const purpose = new Set('for fur fuer zu zum zur pour para voor fits holds secures attaches'.split(' '));
+const stops = new Set([',', ';', ':', '(', ')', '|', '[', ']']);
 
-/** Tokens that only say what the part is for. */
-function aside(line: Line): Uint8Array {
-  const out = new Uint8Array(line.tokens.length);
+/** Tokens that only say what the part is for: 1 for each. Null where no word says so. */
+function aside({ tokens }: Line): Uint8Array | null {
+  let out: Uint8Array | null = null;
   let on = false;
-  line.tokens.forEach(({ text, gap }, at) => {
-    if (stops.test(text) || gap >= 9) on = false;
-    if (purpose.test(text) && at > 0) on = true;
-    if (on) out[at] = 1;
-  });
+  for (let at = 0; at < tokens.length; at++) {
+    const { kind, text, gap } = tokens[at]!;
+    if (gap >= 9 || (kind === 'mark' && stops.has(text))) on = false;
+    if (kind === 'word' && at > 0 && purpose.has(text)) on = true;
+    if (!on) continue;
+    out ??= new Uint8Array(tokens.length);
+    out[at] = 1;
+  }
   return out;
 }
+
+/** The kinds of words that state attributes. */
+const stating = kindBits.noun | kindBits.modifier;
 
 /**
  * Gathers the attributes that the line states for the claim's category: by its nouns, its modifiers, words of any category
@@ -39,21 +46,24 @@ export function gatherAttrs(
   for (const hit of line.hits) {
     // pz counts pieces in Italian, and is a cross recess elsewhere.
     if (line.qty && hit.first >= line.qty.first && hit.last <= line.qty.last) continue;
-    const own = hit.entries.filter(
-      ({ meaning }) => meaning.kind === 'noun' && meaning.category === claim.category,
+    if ((hit.kinds & stating) === 0) continue;
+    const { entries } = hit;
+    const specific = entries.some(
+      e => e.meaning.kind === 'modifier' && e.meaning.category === claim.category,
     );
-    const said = hit.entries.filter(
-      ({ meaning }) =>
-        meaning.kind === 'modifier' && (meaning.category === claim.category || meaning.category === null),
-    );
-    const specific = said.filter(({ meaning }) => meaning.kind === 'modifier' && meaning.category !== null);
-    const place = { start: line.tokens[hit.first]!.start, end: line.tokens[hit.last]!.end };
     // A phrase such as "for bore" is an attribute itself.
-    if (out[hit.first] && own.length === 0 && specific.length === 0) continue;
-    for (const { meaning } of [...own, ...(specific.length > 0 ? specific : said)]) {
+    if (out?.[hit.first] && !specific && !hit.nouns.some(e => isOf(e, claim.category))) continue;
+    const place = { start: line.tokens[hit.first]!.start, end: line.tokens[hit.last]!.end };
+    const of = specific ? claim.category : null;
+    const said = [
+      ...hit.nouns.filter(e => isOf(e, claim.category)),
+      ...entries.filter(e => e.meaning.kind === 'modifier' && e.meaning.category === of),
+    ];
+    for (const { meaning } of said) {
       if (meaning.kind !== 'noun' && meaning.kind !== 'modifier') continue;
-      for (const [key, value] of Object.entries(meaning.attrs)) {
+      for (const key in meaning.attrs) {
         if (!only(key)) continue;
+        const value = meaning.attrs[key]!;
         if (key === 'material') materials.set(String(value), place);
         else if (meaning.kind === 'modifier' && suggested.delete(key)) {
           // "cap screw, hexagon head": what a word describes outweighs what the name alone suggests.
@@ -67,12 +77,16 @@ export function gatherAttrs(
       }
     }
   }
-  giveMaterial(claim, materials);
+  if (materials.size > 0) giveMaterial(claim, materials);
   const first = line.standards[0];
   if (first && (standard || claim.features.has('noun'))) claim.attr('standard', first.name, first);
   if (standard) byStandard(claim, standard, standards[standard.name] ?? {});
   checkClass(claim);
 }
+
+/** Whether a noun names a part of the category. */
+const isOf = ({ meaning }: Entry, category: CategoryName) =>
+  meaning.kind === 'noun' && meaning.category === category;
 
 /** A cap screw or an Allen screw has a socket head, unless the line describes another. */
 const suggests = (value: string | boolean) => value === 'socket-cap';
@@ -107,6 +121,7 @@ const locking = /^(spring|star|wave)$/;
 /** Property classes are of carbon and alloy steel (ISO 898-1): no part of another metal has one. */
 function checkClass(claim: Claim): void {
   const { grade, material } = claim.attrs;
+  if (grade === undefined) return;
   if (/^\d+\.\d$/.test(String(grade)) && material !== undefined && material !== 'steel')
     claim.contradict(`class ${grade} is of steel, not ${material}`);
 }

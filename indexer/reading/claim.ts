@@ -19,22 +19,38 @@ export type Feature = string;
 export class Claim {
   readonly category: CategoryName;
   readonly lengths = new Map<string, Um>();
-  readonly texts = new Map<string, string>();
-  readonly counts = new Map<string, number>();
-  /** Dimensions that only a standard gives. */
-  readonly implied = new Map<string, Um>();
   readonly attrs: Attrs = {};
   readonly spans: Span[] = [];
   readonly features = new Set<Feature>();
   readonly notes: string[] = [];
   review = false;
+  // Most claims have none of these, and most lines one claim: they are made when they are first asked for.
+  #texts: Map<string, string> | null = null;
+  #counts: Map<string, number> | null = null;
+  #implied: Map<string, Um> | null = null;
 
   constructor(category: CategoryName) {
     this.category = category;
   }
 
+  get texts(): Map<string, string> {
+    this.#texts ??= new Map();
+    return this.#texts;
+  }
+
+  get counts(): Map<string, number> {
+    this.#counts ??= new Map();
+    return this.#counts;
+  }
+
+  /** Dimensions that only a standard gives. */
+  get implied(): Map<string, Um> {
+    this.#implied ??= new Map();
+    return this.#implied;
+  }
+
   has(key: string): boolean {
-    return this.lengths.has(key) || this.texts.has(key) || this.counts.has(key);
+    return this.lengths.has(key) || this.#texts?.has(key) === true || this.#counts?.has(key) === true;
   }
 
   /** A dimension from its printed number. The first one given stands. */
@@ -110,19 +126,19 @@ export class Claim {
     const dims: Dims = {};
     const give = (key: string) => {
       const um = this.lengths.get(key);
-      const value = this.texts.get(key) ?? this.counts.get(key) ?? (um === undefined ? undefined : toMm(um));
+      const value = this.#texts?.get(key) ?? this.#counts?.get(key) ?? (um === undefined ? um : toMm(um));
       if (value !== undefined) dims[key] ??= value;
     };
     for (const key of order) give(key);
     for (const key of this.lengths.keys()) give(key);
-    for (const key of this.texts.keys()) give(key);
-    for (const key of this.counts.keys()) give(key);
+    for (const key of this.#texts?.keys() ?? []) give(key);
+    for (const key of this.#counts?.keys() ?? []) give(key);
     return dims;
   }
 
   impliedDims(): Dims {
     const dims: Dims = {};
-    for (const [key, um] of this.implied) dims[key] = toMm(um);
+    for (const [key, um] of this.#implied ?? []) dims[key] = toMm(um);
     return dims;
   }
 }

@@ -62,11 +62,12 @@ export interface Hit extends Meanings {
 
 /** A word of a phrase, and the words that may follow it; it ends a phrase where it has meanings. */
 interface Node {
-  next: Map<string, Node>;
+  /** By the words' numbers; null where nothing follows. */
+  next: Map<number, Node> | null;
   meanings: Meanings | null;
 }
 
-const newNode = (): Node => ({ next: new Map(), meanings: null });
+const newNode = (): Node => ({ next: null, meanings: null });
 
 function meaningsOf(entries: readonly Entry[]): Meanings {
   let kinds = 0;
@@ -108,7 +109,10 @@ const mostRemembered = 20_000;
 
 /** All words of all categories in one tree, filled once at start. */
 export class Dictionary {
-  #root = newNode();
+  /** Every word of every phrase has a number, so that a token is looked up by its letters once and by that from then on. */
+  #numbers = new Map<string, number>();
+  /** What begins with each word, by its number; number 0 is of no word. */
+  #begins: (Node | null)[] = [null];
   /** Words seen that the tree does not hold as they stand: what they mean without an ending or as compounds, or null. */
   #derived = new Map<string, Meanings | null>();
 
@@ -118,25 +122,33 @@ export class Dictionary {
   }
 
   #insert(phrase: string, entry: Entry): void {
-    let node = this.#root;
+    let node: Node | null = null;
     for (const token of tokenise(phrase)) {
       if (isSoft(token)) continue;
-      const key = keyOf(token);
-      const next = node.next.get(key) ?? newNode();
-      node.next.set(key, next);
-      node = next;
+      const number = this.#numberFor(keyOf(token));
+      if (node === null) node = this.#begins[number] ??= newNode();
+      else node = follow(node, number);
     }
-    if (node === this.#root) throw new Error(`Dictionary: "${phrase}" (${entry.lang}) holds no word.`);
+    if (node === null) throw new Error(`Dictionary: "${phrase}" (${entry.lang}) holds no word.`);
     node.meanings = meaningsOf([...(node.meanings?.entries ?? []), entry]);
     this.#derived.clear();
+  }
+
+  #numberFor(word: string): number {
+    const known = this.#numbers.get(word);
+    if (known !== undefined) return known;
+    this.#numbers.set(word, this.#begins.length);
+    return this.#begins.push(null) - 1;
   }
 
   /** Every phrase of the line, longest first at each place, none overlapping. */
   find(tokens: readonly Token[]): Hit[] {
     const hits: Hit[] = [];
+    const numbers: number[] = [];
+    for (const token of tokens) numbers.push(this.#numbers.get(keyOf(token)) ?? 0);
     for (let at = 0; at < tokens.length; at++) {
       if (tokens[at]!.kind === 'mark') continue;
-      const hit = this.#longest(tokens, at);
+      const hit = this.#longest(tokens, numbers, at);
       if (!hit) continue;
       hits.push(hit);
       at = hit.last;
@@ -144,22 +156,23 @@ export class Dictionary {
     return hits;
   }
 
-  #longest(tokens: readonly Token[], first: number): Hit | null {
-    const begins = this.#root.next.get(keyOf(tokens[first]!));
-    if (begins === undefined) return this.#alone(tokens, first);
+  #longest(tokens: readonly Token[], numbers: readonly number[], first: number): Hit | null {
+    const begins = this.#begins[numbers[first]!]!;
+    if (begins === null) return this.#alone(tokens, first);
     let node: Node = begins;
     let last = first;
     let best = node.meanings;
     const end = Math.min(tokens.length, first + longestPhrase);
-    for (let at = first + 1, softs = 0; at < end && node.next.size > 0; at++) {
-      const token = tokens[at]!;
-      const next: Node | undefined = stands(tokens, at) ? node.next.get(keyOf(token)) : undefined;
+    for (let at = first + 1, softs = 0; at < end && node.next !== null; at++) {
+      const number = numbers[at]!;
+      const next: Node | undefined = number > 0 && stands(tokens, at) ? node.next.get(number) : undefined;
       if (next === undefined) {
+        const token = tokens[at]!;
         if (softs < 2 && isSoft(token)) {
           softs++;
           continue;
         }
-        const ended = inflected(node, token.text);
+        const ended = this.#inflected(node, token.text);
         if (ended) [best, last] = [ended, at];
         break;
       }
@@ -176,7 +189,7 @@ export class Dictionary {
     if (kind !== 'word' || text.length < 4) return null;
     let meanings = this.#derived.get(text);
     if (meanings === undefined) {
-      meanings = inflected(this.#root, text) ?? this.#compound(text);
+      meanings = this.#inflected(null, text) ?? this.#compound(text);
       if (this.#derived.size > mostRemembered) this.#derived.clear();
       this.#derived.set(text, meanings);
     }
@@ -189,7 +202,25 @@ export class Dictionary {
   }
 
   #single(word: string): Meanings | null {
-    return this.#root.next.get(word)?.meanings ?? inflected(this.#root, word);
+    return this.#begin(word)?.meanings ?? this.#inflected(null, word);
+  }
+
+  #begin(word: string): Node | null {
+    return this.#begins[this.#numbers.get(word) ?? 0]!;
+  }
+
+  /** A word with a plural or case ending that is held without it, behind a node or (null) by itself. */
+  #inflected(node: Node | null, word: string): Meanings | null {
+    if (word.length < 4 || !mayBeInflected(word)) return null;
+    for (const ending of endings) {
+      if (!word.endsWith(ending) || word.length - ending.length < 3) continue;
+      const stem = word.slice(0, -ending.length);
+      const meanings = node
+        ? node.next?.get(this.#numbers.get(stem) ?? 0)?.meanings
+        : this.#begin(stem)?.meanings;
+      if (meanings) return meanings;
+    }
+    return null;
   }
 
   /** German and Dutch write a noun and what qualifies it as one word, the noun last. */
@@ -227,15 +258,12 @@ export class Dictionary {
 /** The most tokens of a phrase. */
 const longestPhrase = 12;
 
-/** A word with a plural or case ending that is held without it. */
-function inflected(node: Node, word: string): Meanings | null {
-  if (word.length < 4 || !mayBeInflected(word)) return null;
-  for (const ending of endings) {
-    if (!word.endsWith(ending) || word.length - ending.length < 3) continue;
-    const meanings = node.next.get(word.slice(0, -ending.length))?.meanings;
-    if (meanings) return meanings;
-  }
-  return null;
+/** The node of a word behind another, made where there is none. */
+function follow(node: Node, number: number): Node {
+  node.next ??= new Map();
+  const next = node.next.get(number) ?? newNode();
+  node.next.set(number, next);
+  return next;
 }
 
 /**

@@ -6,18 +6,12 @@ import { choiceWords } from './ranges.ts';
 
 /** What in a line's characters should be put before a person, whatever it is read as. */
 export function doubtsOf(line: Line): string[] {
-  return [
-    misread(line),
-    lettered(line),
-    mended(line),
-    twice(line),
-    range(line),
-    alternatives(line),
-    several(line),
-    counts(line),
-    together(line),
-    question(line),
-  ].filter(d => d !== null);
+  const found: string[] = [];
+  for (const look of looks) {
+    const doubt = look(line);
+    if (doubt !== null) found.push(doubt);
+  }
+  return found;
 }
 
 const mended = (line: Line): string | null => (line.mended ? 'a misread word was mended' : null);
@@ -68,6 +62,7 @@ const counts = ({ tokens }: Line): string | null =>
 /** Two kinds of part in one line: screw and nut, bolt + washer, washer or shim. */
 function together({ tokens, hits }: Line): string | null {
   const nouns = hits.filter(h => h.nouns.length > 0);
+  if (nouns.length < 2) return null;
   for (let i = 1; i < nouns.length; i++) {
     const [a, b] = [nouns[i - 1]!, nouns[i]!];
     const between = tokens.slice(a.last + 1, b.first).map(t => t.text);
@@ -95,3 +90,17 @@ const lettered = ({ tokens, threads, measures, text }: Line): string | null => {
 
 const question = ({ tokens }: Line): string | null =>
   tokens.some(t => t.text === '?') ? 'the line itself asks' : null;
+
+/** What is looked for, in the order in which it is told. */
+const looks = [
+  misread,
+  lettered,
+  mended,
+  twice,
+  range,
+  alternatives,
+  several,
+  counts,
+  together,
+  question,
+];

@@ -1,5 +1,5 @@
 import type { Cell } from './cells.ts';
-import { type Entry, type Hit, kindBits, known } from './dictionary.ts';
+import { type Entry, type Hit, kindBits } from './dictionary.ts';
 import type { Line } from './line.ts';
 import type { Attrs, CategoryName } from './reading.ts';
 import type { Token } from './tokens.ts';
@@ -122,12 +122,11 @@ function namingCells(cells: readonly Cell[]): readonly Cell[] {
  * languages the first; the first phrase that holds one decides. Null where no known noun stands.
  */
 export function findHead(
-  line: Pick<Line, 'tokens' | 'cells' | 'hits' | 'labels' | 'groups'>,
+  line: Pick<Line, 'tokens' | 'cells' | 'hits' | 'known' | 'labels' | 'groups'>,
   lang: string | undefined,
 ): Head | null {
   const { tokens, hits } = line;
   if (!hits.some(hit => hit.nouns.length > 0)) return null;
-  const isKnown = known(tokens, hits);
   const language = languageOf(hits, lang);
   let fallback: Head | null = null;
   let unknownFirst = false;
@@ -136,7 +135,7 @@ export function findHead(
       const nouns = nounsIn(first, last, line, language);
       if (nouns.length === 0) {
         for (let at = first; at <= last && !qualifies; at++)
-          if (isUnknownWord(tokens, at, isKnown)) unknownFirst = true;
+          if (isUnknownWord(tokens, at, line.known)) unknownFirst = true;
         continue;
       }
       const head = chooseNoun(nouns, language);
@@ -144,7 +143,7 @@ export function findHead(
       if (meaning.kind !== 'noun') continue;
       let unknownBehind = false;
       for (let at = head.hit.last + 1; at <= last; at++)
-        if (isUnknownWord(tokens, at, isKnown)) unknownBehind = true;
+        if (isUnknownWord(tokens, at, line.known)) unknownBehind = true;
       const others = nouns.flatMap(n =>
         n !== head && n.entry.meaning.kind === 'noun' ? [n.entry.meaning.category] : [],
       );

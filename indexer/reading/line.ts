@@ -1,7 +1,7 @@
 import { type Cell, type Column, columnsOf, cutCells, nameCells } from './cells.ts';
 import type { Place } from './claim.ts';
 import type { Quantity } from './count.ts';
-import type { Dictionary, Hit } from './dictionary.ts';
+import { type Dictionary, type Hit, known } from './dictionary.ts';
 import { type Group, groupSizes, spreadInches, spreadUnit } from './groups.ts';
 import { gluedLabels, labelSizes } from './label-sizes.ts';
 import { markCells } from './mark-cells.ts';
@@ -24,6 +24,8 @@ export interface Line {
   tokens: Token[];
   cells: Cell[];
   hits: Hit[];
+  /** 1 for each token that belongs to a hit. */
+  known: Uint8Array;
   threads: Thread[];
   standards: StandardName[];
   measures: Measure[];
@@ -92,6 +94,7 @@ export function analyse(text: string, context: LineContext, dictionary: Dictiona
     tokens,
     cells,
     hits,
+    known: known(tokens, hits),
     threads,
     standards,
     measures: measuresOf(groups),

@@ -1,4 +1,4 @@
-import { kindBits, known } from './dictionary.ts';
+import { kindBits } from './dictionary.ts';
 import type { Line } from './line.ts';
 import type { Token } from './tokens.ts';
 
@@ -31,10 +31,9 @@ export function isNotAPart(line: Line): boolean {
 const naming = kindBits.noun | kindBits.modifier;
 
 /** Words of three letters, or one sign of Japanese, that no dictionary holds. */
-function unknownWords({ tokens, hits }: Line): number {
-  const isKnown = known(tokens, hits);
+function unknownWords({ tokens, known }: Line): number {
   let words = 0;
-  for (let at = 0; at < tokens.length; at++) if (!isKnown[at] && isLongWord(tokens[at]!)) words++;
+  for (let at = 0; at < tokens.length; at++) if (!known[at] && isLongWord(tokens[at]!)) words++;
   return words;
 }
 

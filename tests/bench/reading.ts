@@ -59,10 +59,13 @@ export async function benchReading(): Promise<Measured[]> {
 function hostileLines(read: (line: string) => unknown): Measured[] {
   const perCharacter = (piece: string, length: number) => {
     const line = hostileLine(piece, length);
-    read(line);
-    const start = performance.now();
-    read(line);
-    return ((performance.now() - start) * 1e6) / length;
+    let best = Number.POSITIVE_INFINITY;
+    for (let turn = 0; turn < 5; turn++) {
+      const start = performance.now();
+      read(line);
+      best = Math.min(best, performance.now() - start);
+    }
+    return (best * 1e6) / length;
   };
   const lengths = [10_000, 100_000, 1_000_000];
   const slowest = lengths.map(length => Math.max(...hostilePieces.map(piece => perCharacter(piece, length))));
