@@ -92,15 +92,4 @@ const question = ({ tokens }: Line): string | null =>
   tokens.some(t => t.text === '?') ? 'the line itself asks' : null;
 
 /** What is looked for, in the order in which it is told. */
-const looks = [
-  misread,
-  lettered,
-  mended,
-  twice,
-  range,
-  alternatives,
-  several,
-  counts,
-  together,
-  question,
-];
+const looks = [misread, lettered, mended, twice, range, alternatives, several, counts, together, question];
