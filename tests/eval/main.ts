@@ -1,12 +1,13 @@
 /**
- * How well lines are read: `npm run eval [FILE.jsonl …]`. Scores by style and language, confusions, calibration in ten bins, and
- * the lines that fail, over the labelled lines in `lines/` or the files named. `npm run eval -- measure [PARTS]` scores naming parts
- * from measurements instead.
+ * How well lines are read: `npm run eval [FILE.jsonl …]`. Scores by style and language, confusions, the picture of the
+ * calibration, and the lines that fail, over the labelled lines in `lines/` or the files named.
+ * `npm run eval -- measure [PARTS]` scores naming parts from measurements instead.
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type Reading, read } from '../../indexer/index.ts';
+import { calibrationPicture } from './calibration.ts';
 import { type LabelledLine, type Score, score } from './score.ts';
 
 interface Scored {
@@ -49,18 +50,36 @@ function scored(): Scored[] {
   );
 }
 
+const sum = (all: readonly Scored[], of: (score: Score) => number) =>
+  all.reduce((total, s) => total + of(s.score), 0);
+
 function summary(name: string, all: readonly Scored[]): string {
   const dims = all.filter(s => s.score.dims !== null);
-  return `${name.padEnd(18)} n ${String(all.length).padStart(4)}  category ${percent(
-    count(all, s => s.score.category),
-    all.length,
-  )}  dims ${percent(
-    count(dims, s => s.score.dims === true),
-    dims.length,
-  )}  whole ${percent(
-    count(all, s => s.score.whole),
-    all.length,
-  )}`;
+  const qty = all.filter(s => s.score.qty !== null);
+  return [
+    name.padEnd(18),
+    `n ${String(all.length).padStart(4)}`,
+    `category ${percent(
+      count(all, s => s.score.category),
+      all.length,
+    )}`,
+    `dims ${percent(
+      count(dims, s => s.score.dims === true),
+      dims.length,
+    )}`,
+    `whole ${percent(
+      count(all, s => s.score.whole),
+      all.length,
+    )}`,
+    `attributes ${percent(
+      sum(all, s => s.attrs.right),
+      sum(all, s => s.attrs.asked),
+    )}`,
+    `quantity ${percent(
+      count(qty, s => s.score.qty === true),
+      qty.length,
+    )}`,
+  ].join('  ');
 }
 
 function by(key: 'style' | 'lang', all: readonly Scored[]): string[] {
@@ -78,47 +97,31 @@ function confusions(all: readonly Scored[]): string[] {
     .map(([pair, some]) => `${some.length} × ${pair}`);
 }
 
-function calibration(all: readonly Scored[]): string[] {
-  const plain = all.filter(s => !s.line.expect.review && s.line.expect.category !== 'unsure');
-  const bins = groupBy(plain, s => Math.min(9, Math.floor(s.reading.certainty * 10)));
-  let error = 0;
-  const lines = [...bins]
-    .sort(([a], [b]) => a - b)
-    .map(([bin, some]) => {
-      const said = some.reduce((sum, s) => sum + s.reading.certainty, 0) / some.length;
-      const right = count(some, s => s.score.whole) / some.length;
-      error += (some.length / plain.length) * Math.abs(said - right);
-      return `${(bin / 10).toFixed(1)}  n ${String(some.length).padStart(4)}  said ${said.toFixed(3)}  right ${right.toFixed(3)}`;
-    });
-  return [...lines, `expected calibration error ${error.toFixed(4)}`];
-}
+/** Lines that have a reading to be right or wrong. */
+const judged = (all: readonly Scored[]) =>
+  all
+    .filter(s => !s.line.expect.review && s.line.expect.category !== 'unsure')
+    .map(s => ({ certainty: s.reading.certainty, right: s.score.whole }));
 
 function totals(all: readonly Scored[]): string[] {
-  const sum = (of: (s: Score) => number) => all.reduce((total, s) => total + of(s.score), 0);
-  const qty = all.filter(s => s.score.qty !== null);
   const review = all.filter(s => s.score.review !== null);
   const sure = all.filter(s => s.reading.certainty >= 0.95);
+  const right = count(all, s => s.score.whole);
   return [
     summary('all', all),
-    `attributes right ${percent(
-      sum(s => s.attrs.right),
-      sum(s => s.attrs.asked),
-    )}  quantities ${percent(
-      count(qty, s => s.score.qty === true),
-      qty.length,
-    )}  put to a person ${percent(
+    `doubtful lines put to a person ${percent(
       count(review, s => s.score.review === true),
       review.length,
-    )}`,
-    `asked needlessly ${percent(
+    )}  lines read right and asked needlessly ${percent(
       count(all, s => s.score.askedNeedlessly),
-      count(all, s => s.score.whole),
-    )}  invented ${percent(
-      sum(s => s.invented),
-      sum(s => s.given),
-    )}  sure ${percent(sure.length, all.length)}  sure and wrong ${percent(
+      right,
+    )}`,
+    `given certainty 0.95 or more ${percent(sure.length, all.length)}  of those wrong ${percent(
       count(sure, s => !s.score.whole),
       sure.length,
+    )}  values invented ${percent(
+      sum(all, s => s.invented),
+      sum(all, s => s.given),
     )}`,
   ];
 }
@@ -135,7 +138,7 @@ function report(): void {
     ['By style', by('style', all)],
     ['By language', by('lang', all)],
     ['Confusions', confusions(all)],
-    ['Calibration', calibration(all)],
+    ['Calibration', calibrationPicture(judged(all))],
     ['Lines that fail', failing],
     ['Summary', totals(all)],
   ];
