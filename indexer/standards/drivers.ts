@@ -7,7 +7,7 @@ import { defineTable, indexBy, larger, rising } from './table.ts';
  *
  * Sources: ISO 7045 to 7048, 14580, 14581, 14583, 1207, 1580 and 2009 from open CAD libraries and suppliers' pages; ISO 7047
  * from one page; DIN 7985 M2 from a note that it has recess 1 where ISO 7045 M2 has 0. DIN 965, the other DIN 7985 rows,
- * JIS B 1111, tapping screws and ISO 14579 from memory. Slips in libraries: T10 for ISO 14581 M3.5 (T15) and M4 (T20), 59 for
+ * JIS B 1111 and tapping screws from memory. Slips in libraries: T10 for ISO 14581 M3.5 (T15) and M4 (T20), 59 for
  * ISO 14580 M10 (T50).
  */
 const crossRecess = defineTable(
@@ -52,7 +52,7 @@ const tapping = defineTable(
 
 const hexalobular = defineTable(
   'ISO 10664 hexalobular sizes',
-  'open CAD libraries; T40 and T55 from memory',
+  'open CAD libraries',
   ['size: number', 'point: mm'],
   [
     [6, 1.75],
@@ -66,6 +66,11 @@ const hexalobular = defineTable(
     [45, 7.93],
     [50, 8.95],
     [55, 11.35],
+    [60, 13.45],
+    [70, 15.7],
+    [80, 17.75],
+    [90, 20.2],
+    [100, 22.4],
   ],
   rising(['size', 'point']),
   (row, previous) => (previous && previous.point >= row.point ? 'point does not grow' : null),
@@ -73,7 +78,7 @@ const hexalobular = defineTable(
 
 const torx = defineTable(
   'hexalobular size by screw',
-  'ISO 14580, 14581 and 14583 from open CAD libraries; ISO 14579 from memory',
+  'ISO 14579, 14580, 14581 and 14583 from open CAD libraries',
   ['thread: text', 'ISO 14583: number?', 'ISO 14579: number?'],
   [
     ['M2', 6, 6],
@@ -86,6 +91,10 @@ const torx = defineTable(
     ['M8', 45, 45],
     ['M10', 50, 50],
     ['M12', null, 55],
+    ['M14', null, 60],
+    ['M16', null, 70],
+    ['M18', null, 80],
+    ['M20', null, 90],
   ],
   row =>
     hexalobular.rows.some(({ size }) => size === (row['ISO 14583'] ?? row['ISO 14579']))
@@ -132,12 +141,14 @@ const recessOf: Readonly<Record<string, 'ISO 7045' | 'ISO 7048' | 'DIN 7985' | '
   'DIN 7985': 'DIN 7985',
   'DIN 965': 'DIN 7985',
   'DIN 966': 'DIN 7985',
+  'DIN 967': 'DIN 7985',
   'JIS B 1111': 'JIS B 1111',
 };
 
 const torxOf: Readonly<Record<string, 'ISO 14583' | 'ISO 14579'>> = {
   'ISO 14580': 'ISO 14583',
   'ISO 14581': 'ISO 14583',
+  'ISO 14582': 'ISO 14583',
   'ISO 14583': 'ISO 14583',
   'ISO 14584': 'ISO 14583',
   'ISO 14579': 'ISO 14579',

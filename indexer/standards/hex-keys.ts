@@ -1,18 +1,18 @@
-import { inch, mm, type Um } from '../units/length.ts';
+import { inch, type Um } from '../units/length.ts';
 import { setScrew } from './set-screws.ts';
 import { defineTable, indexBy, larger, rising } from './table.ts';
 
 /**
  * Hexagon keys (ISO 2936) and the screws they turn, metric and inch.
  *
- * Sources: metric keys and sockets from open CAD libraries and suppliers' pages (ISO 4762, 7380-1, 10642, 4026 to 4029);
- * socket limits are those of ISO 4028 and 4762, some libraries print tighter older ones, one prints 4095 for 4.095. Sizes
- * outside the standards but sold: cap M1.4, button M2 and M2.5. Keys above 10, DIN 6912 and 7984, and the inch table
- * (ASME B18.3) from memory.
+ * Sources: metric keys and sockets from open CAD libraries and suppliers' pages (ISO 4762, 7380-1, 10642, 7379, 4026 to 4029, DIN 6912
+ * and 7984); socket limits are those of ISO 4028 and 4762, some libraries print tighter older ones, one prints 4095 for 4.095.
+ * Sizes outside the standards but sold: cap M1.4, button M2 and M2.5. The list of ISO 2936 stands in an open CAD library, its limits
+ * are from memory, as are sockets above 12 mm and the inch table (ASME B18.3).
  */
 const sockets = defineTable(
   'hexagon sockets by key',
-  'ISO 4028 and 4762; above 10 mm from memory',
+  'ISO 4028 and 4762; above 12 mm from memory',
   ['key: mm', 'socketMin: mm', 'socketMax: mm'],
   [
     [0.7, 0.71, 0.724],
@@ -30,37 +30,100 @@ const sockets = defineTable(
     [12, 12.032, 12.212],
     [14, 14.032, 14.212],
     [17, 17.05, 17.23],
+    [19, 19.065, 19.275],
+    [22, 22.065, 22.275],
+    [27, 27.065, 27.275],
   ],
   rising(['key']),
   larger('socketMax', 'socketMin'),
-  row => (row.socketMax - row.socketMin <= 200 ? null : 'the socket is too loose'),
-  row => (Math.abs(row.socketMin - row.key) <= 50 ? null : 'the socket does not take its key'),
+  row => (row.socketMax - row.socketMin <= 210 ? null : 'the socket is too loose'),
+  row => (Math.abs(row.socketMin - row.key) <= 65 ? null : 'the socket does not take its key'),
+);
+
+const keys = defineTable(
+  'ISO 2936 hexagon keys',
+  'sizes from an open CAD library; limits from memory',
+  ['key: mm', 'max: mm', 'min: mm'],
+  [
+    [0.7, 0.711, 0.698],
+    [0.9, 0.889, 0.876],
+    [1.3, 1.27, 1.244],
+    [1.5, 1.5, 1.46],
+    [2, 2, 1.96],
+    [2.5, 2.5, 2.46],
+    [3, 3, 2.96],
+    [3.5, 3.5, 3.45],
+    [4, 4, 3.95],
+    [4.5, 4.5, 4.45],
+    [5, 5, 4.95],
+    [6, 6, 5.95],
+    [7, 7, 6.94],
+    [8, 8, 7.94],
+    [9, 9, 8.94],
+    [10, 10, 9.94],
+    [11, 11, 10.89],
+    [12, 12, 11.89],
+    [13, 13, 12.89],
+    [14, 14, 13.89],
+    [15, 15, 14.89],
+    [16, 16, 15.89],
+    [17, 17, 16.89],
+    [18, 18, 17.89],
+    [19, 19, 18.87],
+    [21, 21, 20.87],
+    [22, 22, 21.87],
+    [23, 23, 22.87],
+    [24, 24, 23.87],
+    [27, 27, 26.87],
+    [29, 29, 28.87],
+    [30, 30, 29.87],
+    [32, 32, 31.84],
+    [36, 36, 35.84],
+  ],
+  rising(['key']),
+  larger('max', 'min'),
+  // The three smallest keys are named by a rounded size and may be a hundredth over it.
+  row => (Math.abs(row.max - row.key) <= (row.key < 1500 ? 30 : 0) ? null : 'the key is over its size'),
+  row => (row.max - row.min <= 160 ? null : 'the key is too loose'),
 );
 
 const metric = defineTable(
   'hexagon keys by screw',
-  'open CAD libraries and suppliers’ pages; DIN 6912, DIN 7984 and M14 up from memory',
-  ['thread: text', 'ISO 4762: mm?', 'ISO 7380-1: mm?', 'ISO 10642: mm?', 'DIN 7984: mm?', 'DIN 6912: mm?'],
+  'open CAD libraries and suppliers’ pages; M18 and M22 of ISO 4762, which DIN 912 has, from memory',
   [
-    ['M1.4', 1.3, null, null, null, null],
-    ['M1.6', 1.5, null, null, null, null],
-    ['M2', 1.5, 1.3, 1.3, null, null],
-    ['M2.5', 2, 1.5, 1.5, null, null],
-    ['M3', 2.5, 2, 2, 2, null],
-    ['M4', 3, 2.5, 2.5, 2.5, 3],
-    ['M5', 4, 3, 3, 3, 4],
-    ['M6', 5, 4, 4, 4, 5],
-    ['M8', 6, 5, 5, 5, 6],
-    ['M10', 8, 6, 6, 7, 8],
-    ['M12', 10, 8, 8, 8, 10],
-    ['M14', 12, null, 10, null, null],
-    ['M16', 14, 10, 10, null, null],
-    ['M20', 17, null, 12, null, null],
+    'thread: text',
+    'ISO 4762: mm?',
+    'ISO 7380-1: mm?',
+    'ISO 10642: mm?',
+    'DIN 7984: mm?',
+    'DIN 6912: mm?',
+    'ISO 7379: mm?',
+  ],
+  [
+    ['M1.4', 1.3, null, null, null, null, null],
+    ['M1.6', 1.5, null, null, null, null, null],
+    ['M2', 1.5, 1.3, 1.3, null, null, null],
+    ['M2.5', 2, 1.5, 1.5, null, null, null],
+    ['M3', 2.5, 2, 2, 2, null, 2],
+    ['M4', 3, 2.5, 2.5, 2.5, 3, 2.5],
+    ['M5', 4, 3, 3, 3, 4, 3],
+    ['M6', 5, 4, 4, 4, 5, 4],
+    ['M8', 6, 5, 5, 5, 6, 5],
+    ['M10', 8, 6, 6, 7, 8, 6],
+    ['M12', 10, 8, 8, 8, 10, 8],
+    ['M14', 12, null, 10, 10, 12, null],
+    ['M16', 14, 10, 10, 12, 14, 10],
+    ['M18', 14, null, null, 12, 14, null],
+    ['M20', 17, null, 12, 14, 17, 12],
+    ['M22', 17, null, null, 14, 17, null],
+    ['M24', 19, null, null, 17, 19, null],
+    ['M30', 22, null, null, null, 22, null],
+    ['M36', 27, null, null, null, 27, null],
   ],
   // A cap head takes the largest key of all heads on the same thread.
   row =>
     [row['ISO 7380-1'], row['ISO 10642'], row['DIN 7984']].every(
-      key => key === null || key < row['ISO 4762']!,
+      key => key === null || row['ISO 4762'] === null || key < row['ISO 4762'],
     )
       ? null
       : 'a lower head takes a larger key than the cap head',
@@ -93,8 +156,8 @@ const inches = defineTable(
     previous && previous.cap > row.cap ? 'key is smaller than that of a smaller thread' : null,
 );
 
-/** Sizes of metric keys, in micrometres, smallest first (ISO 2936 and those the screws above need). */
-export const hexKeySizes: readonly Um[] = [...sockets.rows.map(row => row.key), mm(7)].sort((a, b) => a - b);
+/** Sizes of metric keys, in micrometres, smallest first (ISO 2936). */
+export const hexKeySizes: readonly Um[] = keys.rows.map(row => row.key);
 
 /** Sizes of inch keys, in micrometres, smallest first. */
 export const inchHexKeySizes: readonly Um[] = [
@@ -110,6 +173,9 @@ const sameAs: Readonly<Record<string, Standard>> = {
   'ISO 7380': 'ISO 7380-1',
   'ISO 7380-2': 'ISO 7380-1',
   'DIN 7991': 'ISO 10642',
+  'DIN 9841': 'ISO 7379',
+  'ISO 12474': 'ISO 4762',
+  'JIS B 1176': 'ISO 4762',
 };
 
 const setScrewNumbers = /^(?:ISO 402[6-9]|DIN 91[3-6])$/;
@@ -151,3 +217,8 @@ export const lookAlikes = (key: Um): { key: Um; differs: Um }[] =>
   inchHexKeySizes
     .map(other => ({ key: other, differs: other - key }))
     .filter(({ differs }) => Math.abs(differs) <= inch(0.005));
+
+const byKey = indexBy(keys.rows, row => row.key);
+
+/** Greatest and least across flats of the bar of a metric key, in micrometres (ISO 2936): a bar under its least is worn out. */
+export const keyLimits = (key: Um) => byKey.get(key);

@@ -6,11 +6,12 @@ import { defineTable, groupBy, indexBy, larger, rising } from './table.ts';
  *
  * Sources: keys from an open CAD library and suppliers' pages (one library gives 1.5 for the M2.5 cup point; 1.3 is right);
  * point diameters and ranges of lengths from memory, unverified. `flat` and `dog` share the point diameter; the cup's is
- * smaller, though some pages print the dog's for it. M1.4 and M1.8 are sold but outside the standards.
+ * smaller, though some pages print the dog's for it. M1.4, M1.8, M14, M18 and M22 are
+ * sold but outside the standards.
  */
 const table = defineTable(
   'ISO 4026 to 4029 set screws',
-  'open CAD library and suppliers’ pages; points and lengths from memory',
+  'open CAD library and suppliers’ pages; cone and cup points and lengths from memory',
   [
     'thread: text',
     'key: mm',
@@ -34,6 +35,12 @@ const table = defineTable(
     ['M8', 4, 5.5, 2, 5, 8, 40, 1],
     ['M10', 5, 7, 2.5, 6, 10, 50, 1],
     ['M12', 6, 8.5, 3, 8, 12, 60, 1],
+    ['M14', 6, 10, null, null, 14, 60, 0],
+    ['M16', 8, 12, 4, 10, 16, 60, 1],
+    ['M18', 10, 13, null, null, 18, 60, 0],
+    ['M20', 10, 15, 5, 14, 20, 60, 1],
+    ['M22', 12, 17, null, null, 20, 60, 0],
+    ['M24', 12, 18, 6, 16, 25, 60, 1],
   ],
   (row, previous) =>
     previous && previous.key > row.key ? 'key is smaller than that of a smaller thread' : null,

@@ -24,6 +24,10 @@ describe('driverOf', () => {
     ['ISO 14585', 'ST3.5', 'T15'],
     ['DIN 912', 'M3', '2.5 mm'],
     ['DIN 916', 'M2', '0.9 mm'],
+    ['DIN 967', 'M4', 'PH2'],
+    ['ISO 14582', 'M6', 'T30'],
+    ['ISO 14579', 'M16', 'T70'],
+    ['ISO 7379', 'M6', '4 mm'],
   ])('of %s %s is %s', (standard, thread, mark) => {
     expect(driverOf(standard, thread)!.mark).toBe(mark);
   });
@@ -67,6 +71,8 @@ describe('sockets and slots', () => {
     [20, 3.95],
     [30, 5.6],
     [50, 8.95],
+    [60, 13.45],
+    [100, 22.4],
   ])('T%d measures %d over its points', (size, point) => {
     expect(hexalobularPoint(size)).toBe(Math.round(point * 1000));
     expect(hexalobularNear(Math.round(point * 1000) - 100)).toBe(size);

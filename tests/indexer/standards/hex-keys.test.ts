@@ -4,6 +4,7 @@ import {
   hexKeyOfHead,
   hexKeySizes,
   inchHexKey,
+  keyLimits,
   lookAlikes,
   socketOf,
   threadsForKey,
@@ -29,6 +30,14 @@ describe('hexKey', () => {
     ['ISO 4762', 'M5', 4],
     ['ISO 4762', 'M6', 5],
     ['ISO 4762', 'M8', 6],
+    ['ISO 4762', 'M20', 17],
+    ['DIN 912', 'M24', 19],
+    ['DIN 7984', 'M16', 12],
+    ['DIN 6912', 'M14', 12],
+    ['ISO 7380-1', 'M16', 10],
+    ['ISO 10642', 'M20', 12],
+    ['ISO 4026', 'M16', 8],
+    ['DIN 913', 'M24', 12],
     ['ISO 7380', 'M3', 2],
     ['ISO 7380-1', 'M4', 2.5],
     ['DIN 7991', 'M3', 2],
@@ -55,6 +64,16 @@ describe('hexKey', () => {
       undefined,
       undefined,
     ]);
+  });
+
+  it('lists the keys of ISO 2936 from 0.7 to 36, none looser in its socket than its least size says', () => {
+    expect(hexKeySizes).toHaveLength(34);
+    expect([hexKeySizes[0], hexKeySizes.at(-1)]).toEqual([700, 36_000]);
+    for (const size of hexKeySizes) {
+      const socket = socketOf(size);
+      // The socket of ISO 4028 M2 and M2.5 begins a hundredth under its key's size; the bars are under theirs by as much.
+      if (socket) expect(keyLimits(size)!.min, `${size}`).toBeLessThan(socket.socketMin);
+    }
   });
 
   it('does not fix the thread: 1.5 turns cap screws M1.6 and M2', () => {

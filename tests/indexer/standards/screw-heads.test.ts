@@ -28,6 +28,16 @@ describe('screwHead', () => {
     ['DIN 84', 'M2', 3.8, 1.3],
     ['ISO 14583', 'M4', 8, 3.1],
     ['DIN 7991', 'M3', 6, 1.7],
+    ['DIN 912', 'M24', 36, 24],
+    ['DIN 7984', 'M16', 24, 9],
+    ['DIN 6912', 'M20', 30, 12],
+    ['ISO 7380-2', 'M4', 9.4, 2.2],
+    ['ISO 14582', 'M6', 13.1, 4.22],
+    ['ISO 14579', 'M5', 8.5, 5],
+    ['DIN 967', 'M5', 11.5, 3.55],
+    ['DIN 6921', 'M8', 18, 8.1],
+    ['ISO 4162', 'M8', 17, 8.5],
+    ['ISO 7379', 'M6', 13, 5.5],
   ])('of %s %s is %d x %d', (standard, thread, diameter, height) => {
     expect(screwHead(standard, thread)).toMatchObject({ dkMax: um(diameter), kMax: um(height) });
   });
@@ -41,6 +51,12 @@ describe('screwHead', () => {
     expect(screwHead('DIN 933', 'M10')!.sMax).toBe(17_000);
     expect(screwHead('ISO 4017', 'M10')!.sMax).toBe(16_000);
     expect(screwHead('DIN 931', 'M8')).toBe(screwHead('ISO 4014', 'M8'));
+  });
+
+  it('takes 21 across flats for ISO 4017 M14 and 22 for DIN 933: one library gives 22 for both', () => {
+    expect(screwHead('ISO 4017', 'M14')!.sMax).toBe(21_000);
+    expect(screwHead('DIN 933', 'M14')!.sMax).toBe(22_000);
+    expect(screwHead('ISO 4017', 'M16')!.sMax).toBe(24_000);
   });
 
   it('takes 6 across flats for ISO 4017 M3.5: one library gives 5.5', () => {
