@@ -22,6 +22,8 @@ export type WorkerAnswer =
   | { refusal: { code: string; place: string; message: string; remedy: string } };
 
 const newline = 10;
+/** Resident memory beyond which no further page is begun, in bytes: well below what the reader is ended for. */
+const mostResident = 430 * 1024 * 1024;
 
 async function readInput(): Promise<{ request: WorkerRequest; bytes: Uint8Array }> {
   const chunks: Buffer[] = [];
@@ -48,6 +50,7 @@ async function answer({ name, columns, pages, limits }: WorkerRequest, bytes: Ui
       pages,
       mostRows: limits.rows,
       onPage: (page, pages) => say({ page: { page, pages } }),
+      mayGoOn: () => process.memoryUsage.rss() < mostResident,
     });
     let rowsDone = 0;
     let ready: Row[] = [];

@@ -26,6 +26,8 @@ export interface ReadOptions {
   pages?: { from: number; to: number } | undefined;
   /** Told before each page is read. */
   onPage?: ((page: number, pages: number) => void) | undefined;
+  /** Asked after each page; false keeps what is read so far and leaves the rest. */
+  mayGoOn?: (() => boolean) | undefined;
 }
 
 const usualMostRows = 200_000;
@@ -45,12 +47,12 @@ export async function openRows(
   teach: Teach,
   options: ReadOptions = {},
 ): Promise<OpenedDocument> {
-  const { mostRows = usualMostRows, pages, onPage } = options;
+  const { mostRows = usualMostRows, pages, onPage, mayGoOn } = options;
   if (kindOf(bytes)?.opened !== 'as a PDF')
     return openGrid({ grid: readGrid(bytes, mostRows) }, name, teach, options);
   // The library is large, and most documents are none.
   const { readPdf } = await import('./pdf/index.ts');
-  return openGrid(await readPdf(bytes, { mostRows, pages, onPage }), name, teach, options);
+  return openGrid(await readPdf(bytes, { mostRows, pages, onPage, mayGoOn }), name, teach, options);
 }
 
 /** A grid, and of a document with drawings the marks on them. */

@@ -4,6 +4,7 @@ import { type Columns, columnsOf } from './columns.ts';
 import { groupLines, keysOf, lineOf, type PrintedLine } from './group-lines.ts';
 import type { Title } from './headers.ts';
 import type { Box } from './matrix.ts';
+import type { Rule } from './page-content.ts';
 import { type Region, segmentsOf } from './region.ts';
 import { boxOf, type Sheet, textOf } from './sheet.ts';
 import type { Word } from './words.ts';
@@ -21,6 +22,14 @@ export interface BuiltTable {
   header: TableRow | null;
   rows: TableRow[];
   words: Word[];
+  shape: ListShape;
+}
+
+/** What a list on a further page goes on in. */
+export interface ListShape {
+  /** None where it has no titles. */
+  titles: string[];
+  columns: Columns;
 }
 
 /** The lists that one header heads, lists side by side one after the other. */
@@ -54,15 +63,32 @@ function buildTable(
   region: Region,
   sheet: Sheet,
 ): BuiltTable {
-  const printed = lines.map(words => lineOf(words, columns));
-  const levels = levelsOf(columns, sheet);
-  const groups = groupLines(printed, keysOf(titles.map(({ text }) => text)), levels);
-  const rows = groups.map(group => rowOf(group, columns, region));
+  const shape = { titles: titles.map(({ text }) => text), columns };
+  const rows = rowsOf(lines, shape, region.uprights, sheet);
   return {
-    header: titles.length > 0 ? { cells: titles.map(({ text }) => text), box: boxOf(titles) } : null,
+    header: { cells: shape.titles, box: boxOf(titles) },
     rows: region.upwards && countsUpwards(rows) ? rows.reverse() : rows,
     words: [...titles.flatMap(({ words }) => words), ...lines.flat()],
+    shape,
   };
+}
+
+/** A list whose titles stand on a page before, or nowhere. */
+export function buildUntitled(lines: readonly Word[][], shape: ListShape, sheet: Sheet): BuiltTable {
+  const { edges } = shape.columns;
+  const uprights = sheet.uprights.filter(({ at }) => edges.some(edge => Math.abs(edge - at) < 4));
+  return { header: null, rows: rowsOf(lines, shape, uprights, sheet), words: lines.flat(), shape };
+}
+
+function rowsOf(
+  lines: readonly Word[][],
+  { titles, columns }: ListShape,
+  uprights: readonly Rule[],
+  sheet: Sheet,
+): TableRow[] {
+  const printed = lines.map(words => lineOf(words, columns));
+  const groups = groupLines(printed, keysOf(titles, printed), levelsOf(columns, sheet));
+  return groups.map(group => rowOf(group, columns, uprights));
 }
 
 /** Level lines that reach over most of the table, top to bottom. */
@@ -82,10 +108,10 @@ function levelsOf({ edges }: Columns, { levels }: Sheet): number[] {
   return found;
 }
 
-function rowOf(group: readonly PrintedLine[], columns: Columns, region: Region): TableRow {
+function rowOf(group: readonly PrintedLine[], columns: Columns, uprights: readonly Rule[]): TableRow {
   const words = group.flatMap(line => line.words);
   const box = boxOf(words);
-  if (group.length === 1 && reachesOver(group[0]!, columns, region)) {
+  if (group.length === 1 && reachesOver(group[0]!, columns, uprights)) {
     const count = columns.edges.length - 1;
     const cells = Array.from({ length: count }, (_, at) => (at === 0 ? textOf(words) : ''));
     return { cells, merged: cells.map(() => 0), box };
@@ -100,7 +126,7 @@ function rowOf(group: readonly PrintedLine[], columns: Columns, region: Region):
 function reachesOver(
   { words, cells, base, size }: PrintedLine,
   { edges }: Columns,
-  { uprights }: Region,
+  uprights: readonly Rule[],
 ): boolean {
   if (segmentsOf(words).length !== 1 || edges.length < 4) return false;
   const box = boxOf(words);
@@ -113,7 +139,7 @@ function reachesOver(
   );
 }
 
-const isRuledAt = (x: number, y: number, uprights: Region['uprights']): boolean =>
+const isRuledAt = (x: number, y: number, uprights: readonly Rule[]): boolean =>
   uprights.some(({ at, from, to }) => Math.abs(at - x) < 1.5 && from < y && to > y);
 
 /** True for a list whose titles stand under it and that is read from them upwards. */

@@ -1,11 +1,18 @@
-import { type BuiltTable, buildTables } from './build-table.ts';
+import { type BuiltTable, buildTables, type ListShape } from './build-table.ts';
 import { findHeaders } from './headers.ts';
 import { regionOf } from './region.ts';
 import type { Sheet } from './sheet.ts';
+import { findUntitled, goOn } from './untitled.ts';
 import type { Word } from './words.ts';
 
-/** The parts lists on a sheet, in reading order, and the words that they take up. */
-export function findTables(sheet: Sheet): { tables: BuiltTable[]; used: Set<Word> } {
+/**
+ * The parts lists on a sheet, in reading order, and the words that they take up. `before` are the columns of those on
+ * the page before, which may go on here without titles.
+ */
+export function findTables(
+  sheet: Sheet,
+  before: readonly ListShape[] = [],
+): { tables: BuiltTable[]; used: Set<Word> } {
   const headers = findHeaders(sheet);
   const used = new Set<Word>();
   const tables: BuiltTable[] = [];
@@ -21,5 +28,11 @@ export function findTables(sheet: Sheet): { tables: BuiltTable[]; used: Set<Word
       for (const word of table.words) used.add(word);
     }
   }
+  const take = (found: readonly BuiltTable[]) => {
+    for (const table of found) for (const word of table.words) used.add(word);
+    tables.push(...found);
+  };
+  if (tables.length === 0) take(goOn(before, sheet, used));
+  if (tables.length === 0) take(findUntitled(sheet, used));
   return { tables, used };
 }

@@ -1,8 +1,9 @@
+import { hasWord } from '../cell-kinds.ts';
 import { headerRoles, type Role } from '../column-words.ts';
 import { strongestRole } from '../header.ts';
 import { continues } from '../line-sort.ts';
 import { type Columns, columnAt } from './columns.ts';
-import { median, textOf } from './sheet.ts';
+import { textOf } from './sheet.ts';
 import type { Word } from './words.ts';
 
 /** One line of print with its words by columns. */
@@ -26,7 +27,8 @@ export interface Keys {
   description: number;
 }
 
-export function keysOf(titles: readonly string[]): Keys {
+export function keysOf(titles: readonly string[], lines: readonly PrintedLine[]): Keys {
+  if (titles.length === 0) return keysByContent(lines);
   const roles = titles.map(title => {
     const found = headerRoles(title);
     return found ? strongestRole(found) : null;
@@ -34,6 +36,22 @@ export function keysOf(titles: readonly string[]): Keys {
   const telling = new Set<Role | null>(['ref', 'partNumber', 'qty', 'price', 'model']);
   const keys = roles.flatMap((role, at) => (telling.has(role) ? [at] : []));
   return { keys, description: roles.indexOf('description') };
+}
+
+/** The same without titles: the widest column of words describes, columns that hardly hold words tell rows apart. */
+function keysByContent(lines: readonly PrintedLine[]): Keys {
+  const count = lines[0]?.cells.length ?? 0;
+  const cells = Array.from({ length: count }, (_, at) =>
+    lines.flatMap(line => (line.cells[at]!.length > 0 ? [textOf(line.cells[at]!)] : [])),
+  );
+  const wordy = cells.map(texts => texts.filter(hasWord).length / Math.max(texts.length, 1));
+  const letters = cells.map((texts, at) =>
+    wordy[at]! > 0.5 ? texts.reduce((sum, text) => sum + text.length, 0) : 0,
+  );
+  return {
+    keys: cells.flatMap((texts, at) => (wordy[at]! < 0.3 && texts.length > 0.4 * lines.length ? [at] : [])),
+    description: letters.indexOf(Math.max(...letters)),
+  };
 }
 
 /** Lines of print that are one row of the table, together: a cell goes on in the next line, or stands in the middle of several. */
@@ -148,7 +166,3 @@ function goesOn(
   if (continues(textOf(above), textOf(own))) return true;
   return above.at(-1)!.right + 0.28 * line.size + (own[0]!.right - own[0]!.left) > habit.reach;
 }
-
-/** The distance of lines, for those who need only that. */
-export const pitchOf = (lines: readonly PrintedLine[]): number =>
-  median(lines.slice(1).map(({ base }, at) => base - lines[at]!.base));

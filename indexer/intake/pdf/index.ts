@@ -2,6 +2,7 @@ import type { Grid } from '../grid.ts';
 import { GridBuilder } from '../grid-builder.ts';
 import type { Fault, PageSize } from '../rows.ts';
 import { addTable } from './add-table.ts';
+import type { ListShape } from './build-table.ts';
 import { findTables } from './find-tables.ts';
 import { shownPieces } from './hidden.ts';
 import { layersOf } from './layers.ts';
@@ -26,13 +27,13 @@ export interface PdfOptions {
   /** First and last page to read, counted from 1. */
   pages?: { from: number; to: number } | undefined;
   onPage?: ((page: number, pages: number) => void) | undefined;
+  /** Asked after each page: false where memory is short, so that what is read so far is kept. */
+  mayGoOn?: (() => boolean) | undefined;
 }
 
 /** The most pages that are read at once, and how long all of them may take, in milliseconds. */
 const mostPages = 500;
 const longest = 570_000;
-/** Resident memory after a page beyond which no further page is begun, in bytes. */
-const mostResident = 430 * 1024 * 1024;
 
 /**
  * Reads the parts lists and the marks on the drawings of a PDF, page by page. Pages beyond a limit are told in a fault.
@@ -51,7 +52,7 @@ export async function readPdf(bytes: Uint8Array, options: PdfOptions): Promise<P
 
 async function readPages(
   { pdf, fonts }: OpenedPdf,
-  { mostRows, pages, onPage }: PdfOptions,
+  { mostRows, pages, onPage, mayGoOn }: PdfOptions,
 ): Promise<PdfContent> {
   const builder = new GridBuilder(mostRows);
   const { grid } = builder;
@@ -59,6 +60,7 @@ async function readPages(
   const layerShown = await layersOf(pdf);
   const marks: Mark[] = [];
   const pageSizes: PageSize[] = [];
+  let before: ListShape[] = [];
   const textless: { page: number; picture: boolean; blank: boolean }[] = [];
   const started = Date.now();
   const from = Math.max(1, pages?.from ?? 1);
@@ -66,13 +68,14 @@ async function readPages(
   let next = from;
   for (; next <= last; next += 1) {
     const now = next;
-    if (Date.now() - started > longest || (now > from && process.memoryUsage.rss() > mostResident)) break;
+    if (Date.now() - started > longest || (now > from && mayGoOn?.() === false)) break;
     onPage?.(now, pdf.numPages);
     try {
       const page = await pdf.getPage(now);
       const content = await readPage(page, fonts, layerShown);
       pageSizes.push({ page: now, width: content.width, height: content.height, rotation: page.rotate });
-      const found = readContent(now, content, builder);
+      const found = readContent(now, content, builder, before);
+      before = found.shapes.length > 0 ? found.shapes : before;
       marks.push(...found.marks);
       if (found.words === 0) textless.push({ page: now, ...look(content) });
       page.cleanup();
@@ -90,22 +93,21 @@ async function readPages(
   return { grid, marks, pageSizes };
 }
 
-/** Puts the lists of one page into the grid, and gives the marks on its drawings and how many words it shows. */
-function readContent(
-  page: number,
-  content: PageContent,
-  builder: GridBuilder,
-): { marks: Mark[]; words: number } {
+/** Puts the lists of one page into the grid, and gives the marks on its drawings, how many words it shows and the columns of its lists. */
+function readContent(page: number, content: PageContent, builder: GridBuilder, before: readonly ListShape[]) {
   const sheets = sheetsOf(content, shownPieces(content));
   const used = new Set<Word>();
+  const shapes: ListShape[] = [];
   let rows = 0;
   for (const sheet of sheets) {
-    const found = findTables(sheet);
+    const found = findTables(sheet, before);
+    shapes.push(...found.tables.map(({ shape }) => shape));
     for (const word of found.used) used.add(word);
     for (const table of found.tables) rows = addTable(table, { page, sheet, content, rows }, builder);
   }
   return {
     marks: findMarks(page, content, sheets, used),
+    shapes,
     words: sheets.reduce((sum, { words }) => sum + words.length, 0),
   };
 }
