@@ -4,6 +4,9 @@ import type { Place } from './claim.ts';
 const figureOf: Readonly<Record<string, string>> = { O: '0', o: '0', I: '1', l: '1', Z: '2', S: '5', B: '8' };
 
 const mayMislead = /[OoIlSBZ]/;
+/** A quick look that spares most lines the rest: such a letter beside a figure, behind an M, or beside a times sign. */
+const mayStandForFigure =
+  /\d[.,]?[OoIlSBZ]|[OoIlSBZ][.,]?\d|M[Il][Oo]|[xX×*] *(?=[\d.,]*[OoIlSBZ])[\dOoIlSBZ.,]{1,7}(?![A-WYZa-wyz])|(?<![A-WYZa-wyz\d])(?=[\d.,]*[OoIlSBZ])[\dOoIlSBZ.,]{1,7}(?:mm)? *[xX×*]/;
 const timesGlued = /(?<=[\dOoIlSBZ])[xX×*](?=[\dMOoIlSBZ])/g;
 const timesApart = / [xX*] /g;
 const pieces = /[A-Za-z\d]+(?:[.,][A-Za-z\d]+)*/g;
@@ -26,7 +29,7 @@ const besideTimes = /^()(?![LSBZ]\d)([\dOoIlSBZ]{1,3}(?:[.,][\dOoIlSBZ]{1,3})?)(
  */
 export function mendFigures(text: string): { text: string; places: Place[] } {
   const places: Place[] = [];
-  if (!mayMislead.test(text) || !/\d/.test(text)) return { text, places };
+  if (!mayStandForFigure.test(text) || !/\d/.test(text)) return { text, places };
   const signed = text.replace(timesGlued, '×').replace(timesApart, ' × ');
   let mended = '';
   let done = 0;

@@ -43,9 +43,10 @@ const packs = (token: Token | undefined) =>
 
 /** The row where it is one cell, or one that was only wrapped. */
 function wholeRow(tokens: readonly Token[], cells: readonly Cell[]): Cell | null {
-  const [first, ...others] = cells;
-  if (!first || !others.every(cell => tokens[cell.first]?.gap === 9)) return null;
-  return { ...first, last: others.at(-1)?.last ?? first.last };
+  const first = cells[0];
+  if (!first || cells.length === 1) return first ?? null;
+  if (!cells.every(cell => cell === first || tokens[cell.first]?.gap === 9)) return null;
+  return { ...first, last: cells.at(-1)!.last };
 }
 
 /** Where a leading reference number ends (9, 12A); null where the line does not begin with one. */
@@ -59,15 +60,19 @@ function referenceEnd(tokens: readonly Token[], cell: Cell, hits: readonly Hit[]
 }
 
 /** Words and marks that begin what stands behind the quantity column: a price, a remark. */
-const behindQuantity =
-  /^(nss|nsa|np|nla|ref|not|replaced|superseded|supersedes|use|was|see|to|from|up|includes|incl|option|optional|tube|bottle|set|sheet|[$€£¥])$/;
+const behindQuantity = new Set(
+  (
+    'nss nsa np nla ref not replaced superseded supersedes use was see to from up includes incl option optional tube bottle set ' +
+    'sheet $ € £ ¥'
+  ).split(' '),
+);
 
 /** The last token of the columns that are no price and no remark. */
 function lastColumn(tokens: readonly Token[], cell: Cell): number {
   let end = cell.last;
   for (let at = cell.first + 2; at <= cell.last; at++)
     if (
-      behindQuantity.test(tokens[at]!.text) &&
+      behindQuantity.has(tokens[at]!.text) &&
       tokens[at]!.gap > 0 &&
       count(tokens[at - 1]) !== null &&
       isAlone(tokens, at - 1)
@@ -77,7 +82,7 @@ function lastColumn(tokens: readonly Token[], cell: Cell): number {
     }
   end = beforeNextReference(tokens, cell.first, end);
   // Behind a whole size the first of two numbers alone is the quantity, the second a page or the next reference.
-  const sized = tokens.slice(cell.first, end).some(token => token.text === '×');
+  const sized = holdsTimes(tokens, cell.first, end);
   // … and what stands behind it in words is a material or a remark: OIL SEAL 6x12x4 1 NBR
   if (sized) {
     let back = end;
@@ -86,6 +91,11 @@ function lastColumn(tokens: readonly Token[], cell: Cell): number {
   }
   const two = sized && count(tokens[end]) !== null && count(tokens[end - 1]) !== null;
   return two && isAlone(tokens, end) && isAlone(tokens, end - 1) && end - 1 > cell.first + 1 ? end - 1 : end;
+}
+
+function holdsTimes(tokens: readonly Token[], first: number, end: number): boolean {
+  for (let at = first; at < end; at++) if (tokens[at]!.text === '×') return true;
+  return false;
 }
 
 const mostWordsBehind = 3;
@@ -100,7 +110,8 @@ function beforeNextReference(tokens: readonly Token[], first: number, end: numbe
 }
 
 const isAlone = (tokens: readonly Token[], at: number) =>
-  tokens[at]!.gap > 0 && !/^[×\-/=:ø#+~,]$/.test(tokens[at - 1]?.text ?? '');
+  tokens[at]!.gap > 0 && !joiningMarks.has(tokens[at - 1]?.text ?? '');
+const joiningMarks = new Set('× - / = : ø # + ~ ,'.split(' '));
 
 /** `Hex nut M5 Hex nut M5 8`: name and description say the same, then comes the number, or a word and the number. */
 function isRepeated(tokens: readonly Token[], first: number, end: number): boolean {

@@ -83,22 +83,18 @@ export const choiceWords: ReadonlySet<string> = new Set(
   'or oder ou of o u bzw resp oppure ossia ofwel または'.split(' '),
 );
 
-/** A quick look that spares most lines the rest: a sign or word of ranges between two sizes. */
+/** A quick look that spares most lines the rest: a sign or word of ranges, choices or lists right behind a size. */
 function mayHoldRange(tokens: readonly Token[], groups: readonly Group[]): boolean {
   let sizes = 0;
-  for (const { measures } of groups) sizes += measures.length;
-  return (
-    sizes > 1 &&
-    tokens.some(
-      ({ text }) =>
-        text === '-' ||
-        text === '~' ||
-        text === ',' ||
-        text === '/' ||
-        rangeWords.has(text) ||
-        choiceWords.has(text),
-    )
-  );
+  let signed = false;
+  for (const { measures } of groups)
+    for (const { last } of measures) {
+      sizes++;
+      const sign = tokens[last + 1]?.text;
+      signed ||= sign !== undefined && behindSizes.has(sign);
+    }
+  return signed && sizes > 1;
 }
 
 const rangeWords = new Set(['to', 'thru', 'through', 'bis', 'a', 'jusqu', 'hasta', 'fino', 'tot', '…']);
+const behindSizes: ReadonlySet<string> = new Set(['-', '~', ...rangeWords, ...choiceWords, ...listMarks]);

@@ -63,7 +63,12 @@ const meanings: readonly (readonly [piece: string, says: Attrs])[] = [
   ['n', {}],
 ];
 
-const pieces = [...meanings].sort((a, b) => b[0].length - a[0].length);
+/** The pieces by their first letter, the longest first. */
+const piecesBy = new Map<string, (readonly [piece: string, says: Attrs])[]>();
+for (const meaning of [...meanings].sort((a, b) => b[0].length - a[0].length)) {
+  const letter = meaning[0][0]!;
+  piecesBy.set(letter, [...(piecesBy.get(letter) ?? []), meaning]);
+}
 
 /** Reads a suffix such as `zzc3` or `2rs1-mc5`; null where a piece of it is unknown. */
 export function readSuffix(text: string): Attrs | null {
@@ -74,7 +79,7 @@ export function readSuffix(text: string): Attrs | null {
       rest = rest.slice(1);
       continue;
     }
-    const piece = pieces.find(([p]) => rest.startsWith(p));
+    const piece = piecesBy.get(rest[0]!)?.find(([p]) => rest.startsWith(p));
     if (!piece) return null;
     for (const [key, value] of Object.entries(piece[1])) attrs[key] ??= value;
     rest = rest.slice(piece[0].length);
