@@ -31,7 +31,7 @@ function designationsIn(line: Line): FoundDesignation[] {
   const found: FoundDesignation[] = [];
   for (let at = 0; at < line.tokens.length; at++) {
     const definitions = stemsOf.get(line.tokens[at]!.text);
-    if (definitions === undefined) continue;
+    if (definitions === undefined || isNumberOfStandard(line, at)) continue;
     for (const definition of definitions) {
       const designation = definition.designationAt!(line, at);
       if (!designation) continue;
@@ -42,6 +42,10 @@ function designationsIn(line: Line): FoundDesignation[] {
   }
   return found;
 }
+
+/** The 625 of DIN 625 is no bearing's number. */
+const isNumberOfStandard = ({ standards }: Line, at: number) =>
+  standards.some(s => s.first < at && at <= s.last && standardsOf.has(s.name));
 
 /** Chooses the category from the noun, the standard, a designation, the heading, and the shape of the sizes, in that order. */
 export function chooseCategory(line: Line, context: LineContext): Choice {
@@ -71,14 +75,17 @@ export function chooseCategory(line: Line, context: LineContext): Choice {
     features: of?.definition.name === category ? [...features, 'designation'] : features,
     others: othersOf(category, head, sure),
   });
-  if (head && head.category === 'plain') return named('plain', ['known-plain-noun']);
+  if (head?.category === 'plain')
+    return sure && namedApart(line, sure, head)
+      ? named(sure.definition.name, ['sure-designation'], sure)
+      : named('plain', ['known-plain-noun']);
   if (standard) {
     const agrees =
       !head || head.category === standard.name || narrows[head.category]?.includes(standard.name);
     const verdict = named(
       standard.name,
       head?.category === standard.name ? ['standard', 'noun'] : ['standard'],
-      sure,
+      designations.find(d => d.definition === standard) ?? sure,
     );
     return agrees
       ? verdict
@@ -109,6 +116,12 @@ export function chooseCategory(line: Line, context: LineContext): Choice {
     };
   if (sure) return named(sure.definition.name, ['sure-designation'], sure);
   return byShape(line, named, none, designations, unknownWords);
+}
+
+/** A row whose first cell is a designation: `688ZZ,4,idler stack`. What a later cell names is where it goes. */
+function namedApart(line: Line, { designation }: FoundDesignation, head: Head): boolean {
+  const cell = line.cells.find(c => c.first <= designation.first && designation.last <= c.last);
+  return cell !== undefined && cell.last < head.hit.first;
 }
 
 /** Categories that the line names besides the one chosen. */
@@ -189,29 +202,27 @@ function headingHead(line: Line, context: LineContext): Head | null {
   );
 }
 
-/** The kinds of part that the heading names. */
-const headingKinds = (line: Line): CategoryName[] => [
-  ...new Set(
-    line.heading.hits.flatMap(h =>
-      h.entries
-        .slice(0, 1)
-        .flatMap(e =>
-          e.meaning.kind === 'noun' && e.meaning.category !== 'plain' ? [e.meaning.category] : [],
-        ),
-    ),
-  ),
-];
+/** The kinds of part that the heading names; in a row of column names the first that is one. */
+function headingKinds({ heading }: Line): CategoryName[] {
+  const kinds = heading.hits.flatMap(({ entries }) => {
+    const meaning = entries[0]?.meaning;
+    return meaning?.kind === 'noun' && meaning.category !== 'plain' ? [meaning.category] : [];
+  });
+  return heading.columns.length > 1 ? kinds.slice(0, 1) : [...new Set(kinds)];
+}
 
 /** Words of three letters and more that no dictionary holds. */
 function wordsUnknown(line: Line): number {
   const { tokens } = line;
   let unknown = 0;
-  for (let at = 0; at < tokens.length; at++) {
-    const { kind, text } = tokens[at]!;
-    if (kind !== 'word' || line.known[at] || (text.length < 3 && text.charCodeAt(0) < 0x3005)) continue;
-    if (!naming.has(text) && !isInside(line, at)) unknown++;
-  }
+  for (let at = 0; at < tokens.length; at++) if (isUnknownName(line, at)) unknown++;
   return unknown;
+}
+
+function isUnknownName(line: Line, at: number): boolean {
+  const { kind, text } = line.tokens[at]!;
+  if (kind !== 'word' || line.known[at] || (text.length < 3 && text.charCodeAt(0) < 0x3005)) return false;
+  return !naming.has(text) && !isInside(line, at);
 }
 
 /** Words that introduce a number or a standard. */
@@ -235,8 +246,9 @@ function byShape(
   const hinted = hintedBy(line);
   const sized = line.measures.some(m => m.label === 'length' || (m.unitStated && m.label === null));
   const long = thread && (thread.measures.length > 0 || sized);
-  if (long && unknownWords <= 1) return named(hinted ?? 'screw', ['thread-and-length']);
-  if (thread && hinted) return named(hinted, ['thread-alone']);
+  if (long && !isNamedBefore(line, thread.first)) return named(hinted ?? 'screw', ['thread-and-length']);
+  if (thread && hinted && unknownWords === 0) return named(hinted, ['thread-alone']);
+  if (isSprung(line)) return named('spring', ['labelled']);
   const bare = designations.find(d => d.definition.name === 'bearing');
   if (bare && unknownWords === 0) return named('bearing', ['bare-designation'], bare);
   if (unknownWords > 0 || line.hits.some(h => line.labels.has(h.first) && namesPlain(h)))
@@ -246,6 +258,19 @@ function byShape(
       ? ['sizes without a word that says what they are of']
       : ['nothing here that names a part'];
   return { ...none, features: ['nothing-known'], notes };
+}
+
+/** A wire and the diameter or length that it is wound to are a spring. */
+const isSprung = ({ measures }: Line) =>
+  measures.some(m => m.label === 'wire') &&
+  measures.some(m => m.label === 'od' || m.label === 'id' || m.label === 'free');
+
+/** Whether an unknown word in front of a thread may be the part's name: Pillar M3 x 12. What stands behind it describes. */
+function isNamedBefore(line: Line, thread: number): boolean {
+  const { cells } = line;
+  const first = cells.find(c => c.first <= thread && thread <= c.last)?.first ?? 0;
+  for (let at = first; at < thread; at++) if (isUnknownName(line, at)) return true;
+  return false;
 }
 
 /** A wire or a section is a part too where nothing else names one. */

@@ -81,7 +81,7 @@ export const seal: CategoryDefinition = {
   standards: { 'DIN 3760': {}, 'DIN 3761': {}, 'ISO 6194': {}, 'DIN 5419': { material: 'felt' } },
   stems: [],
   settle: (claim, line) => {
-    settleRing(claim, line, { inside: 'id', outside: 'od', across: 'thickness' }, labels);
+    settleRing(claim, line, { inside: 'id', outside: 'od', across: 'thickness', lone: 'thin' }, labels);
     if (claim.attrs['type'] === 'gasket')
       for (const m of line.measures)
         if (m.label === null && m.um < 1_500 && !claim.has('id')) claim.measure('thickness', m);

@@ -10,6 +10,8 @@ export interface RingKeys {
   inside: string;
   outside: string;
   across: string;
+  /** A size alone says nothing unless it has a Ø or is so small that it is a thickness. */
+  lone?: 'thin';
 }
 
 /** Whether three sizes, as inside, outside, across, are a published part of the category. */
@@ -189,6 +191,10 @@ function settlePair(claim: Claim, pair: readonly Measure[], open: readonly strin
 function settleOne(claim: Claim, size: Measure, open: readonly string[], keys: RingKeys): void {
   claim.features.add('one-size');
   if (claim.attrs['type'] === 'gasket') return;
+  if (keys.lone && open.length === 3 && size.um > 1_000 && !size.diameter) {
+    claim.features.add('loose-size');
+    return;
+  }
   if (open.length === 3 || open.length === 1)
     claim.measure(open.includes(keys.inside) ? keys.inside : open[0]!, size);
   else claim.features.add('loose-size');

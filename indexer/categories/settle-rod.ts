@@ -21,16 +21,16 @@ export const plainly = (a: StatedLength, b: StatedLength) => Math.max(a.um, b.um
 export function settleRod(claim: Claim, line: Line): void {
   const used = giveLabelled(claim, line, rodLabels);
   for (const thread of line.threads) {
-    // M8 of a smooth rod is 8 mm: no thread is given.
+    // M8 of a smooth rod may be its diameter or a thread on it.
     if (thread.kind !== 'metric' || claim.has('dia')) continue;
-    claim.lengths.set('dia', thread.major);
-    claim.span('dia', thread);
-    claim.notes.push(`${thread.name} taken as a diameter of ${thread.major / 1000} mm`);
+    if (claim.category === 'shaft') claim.measure('dia', { ...thread, um: thread.major });
+    else claim.implied.set('dia', thread.major);
+    claim.notes.push(`${thread.name} may be a diameter of ${thread.major / 1000} mm or a thread on it`);
     claim.features.add('thread-for-diameter');
   }
   const groups = unlabelledGroups(line, used);
   for (const { measures, joined } of groups) {
-    const open = ['dia', 'length'].filter(key => !claim.has(key));
+    const open = ['dia', 'length'].filter(key => !claim.has(key) && !claim.implied.has(key));
     if (open.length === 0 || measures.length > 3) break;
     const marked = measures.find(m => m.diameter);
     if (measures.length >= 2 && open.length === 2) {

@@ -1,6 +1,7 @@
 import type { Claim } from '../reading/claim.ts';
 import type { Line } from '../reading/line.ts';
 import { inUnit, type Measure } from '../reading/measures.ts';
+import type { Thread } from '../reading/threads.ts';
 import { inch, mm } from '../units/length.ts';
 import { settleHead } from './settle-head.ts';
 import { giveLabelled, unlabelledGroups } from './settle-labels.ts';
@@ -14,9 +15,10 @@ export function settleScrew(claim: Claim, line: Line): void {
   const threaded = giveThread(claim, line, false);
   if (!threaded && claim.features.has('contradiction')) return;
   if (threaded) {
+    if (threaded.thread.kind === 'tapping') giveDiameter(claim, threaded.thread);
     if (threaded.thread.kind === 'number' && tapping) {
-      claim.texts.delete('thread');
-      claim.lengths.set('dia', threaded.thread.major);
+      claim.implied.delete('thread');
+      claim.implied.set('dia', threaded.thread.major);
     }
     const shoulder = line.groups.find(g => !g.thread && g.joined && g.measures.length === 2);
     if (claim.attrs['head'] === 'shoulder' && shoulder && threaded.rest.length === 0) {
@@ -27,14 +29,17 @@ export function settleScrew(claim: Claim, line: Line): void {
     const rest = threaded.rest.filter(m => !used.has(m));
     const loose = rest.length > 0 ? rest : looseSizes(line, used, threaded.group.measures);
     if (loose.length > 1 && rest.length > 1) claim.doubt('more sizes than a screw has');
-    else if (loose[0] && !claim.has('length')) giveLength(claim, loose[0], threaded.thread.kind !== 'metric');
+    else if (loose[0] && !claim.has('length')) giveLength(claim, loose[0], isInch(threaded.thread));
     return;
   }
   const group = unlabelledGroups(line, used)[0];
   if (!group) return;
   const [first, second] = group.measures;
   if (group.measures.length === 2 && second) {
-    claim.measure('dia', first!);
+    // 1/4 x 2" of a bolt: a diameter whose thread is not said.
+    if (first!.fraction && !tapping && claim.attrs['head'] !== 'shoulder')
+      claim.implied.set('dia', first!.um);
+    else claim.measure('dia', first!);
     claim.measure('length', second);
     claim.features.add('two-sizes');
     return;
@@ -47,6 +52,16 @@ export function settleScrew(claim: Claim, line: Line): void {
     claim.features.add('loose-size');
   } else if (dia && dia.um >= mm(3) && dia.unitStated) claim.features.add('loose-size');
 }
+
+/** A tapping screw's thread is its diameter (ISO 1478): ST3.5. */
+function giveDiameter(claim: Claim, thread: Thread): void {
+  claim.texts.delete('thread');
+  claim.lengths.set('dia', thread.major);
+  claim.span('dia', thread);
+  claim.attr('type', 'self-tapping', thread);
+}
+
+const isInch = ({ kind }: Thread) => kind !== 'metric' && kind !== 'tapping';
 
 /** Lone sizes of the line, in printed order. */
 const looseSizes = (line: Line, used: ReadonlySet<Measure>, not: readonly Measure[]): Measure[] =>

@@ -32,8 +32,7 @@ export function giveThread(
     claim.features.add('contradiction');
     return null;
   }
-  claim.text('thread', thread.name, thread);
-  claim.features.add('thread');
+  giveName(claim, thread);
   const printed = new Set(
     groups.filter(g => g.measures.length > 0).map(g => g.measures.map(m => m.um).join('x')),
   );
@@ -57,6 +56,13 @@ export function giveThread(
     rest = rest.filter(m => m.um !== claim.lengths.get('pitch') || m !== (labelled ?? first));
   givePitch(claim, thread);
   return { thread, rest, group };
+}
+
+/** The thread's name. A number alone (#8) names a diameter and leaves the thread open: it is implied, not given. */
+export function giveName(claim: Claim, thread: Thread): void {
+  if (thread.kind === 'number') claim.implied.set('thread', thread.name);
+  else claim.text('thread', thread.name, thread);
+  claim.features.add('thread');
 }
 
 /** The pitch that an inch thread's name holds (6-32: 32 to the inch), or the coarse one a bare metric thread means (ISO 261). */

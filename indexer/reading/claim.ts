@@ -1,6 +1,5 @@
 import { toMm, type Um } from '../units/length.ts';
 import { agree } from './agree.ts';
-import type { Measure } from './measures.ts';
 import type { Attrs, CategoryName, Dims, Span } from './reading.ts';
 
 /** Where in the text something stands: half-open offsets. */
@@ -27,7 +26,7 @@ export class Claim {
   // Most claims have none of these, and most lines one claim: they are made when they are first asked for.
   #texts: Map<string, string> | null = null;
   #counts: Map<string, number> | null = null;
-  #implied: Map<string, Um> | null = null;
+  #implied: Map<string, Um | string> | null = null;
 
   constructor(category: CategoryName) {
     this.category = category;
@@ -43,8 +42,8 @@ export class Claim {
     return this.#counts;
   }
 
-  /** Dimensions that only a standard gives. */
-  get implied(): Map<string, Um> {
+  /** Dimensions that only a standard gives: lengths, or a thread's number that leaves its pitch open. */
+  get implied(): Map<string, Um | string> {
     this.#implied ??= new Map();
     return this.#implied;
   }
@@ -54,7 +53,7 @@ export class Claim {
   }
 
   /** A dimension from its printed number. The first one given stands. */
-  measure(key: string, measure: Measure, um: Um = measure.um): void {
+  measure(key: string, measure: Place & { um: Um }, um: Um = measure.um): void {
     if (this.has(key)) return;
     this.lengths.set(key, um);
     this.span(key, measure);
@@ -138,7 +137,8 @@ export class Claim {
 
   impliedDims(): Dims {
     const dims: Dims = {};
-    for (const [key, um] of this.#implied ?? []) dims[key] = toMm(um);
+    for (const [key, value] of this.#implied ?? [])
+      dims[key] = typeof value === 'string' ? value : toMm(value);
     return dims;
   }
 }

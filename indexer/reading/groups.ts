@@ -126,6 +126,15 @@ export function spreadUnit(group: Group): void {
   group.measures = group.measures.map(m => (m.unitStated ? m : { ...inUnit(m, spread), unitStated: true }));
 }
 
+/** 1.125, 2.375: three figures behind the point that make sixty-fourths are inches; 12.000 is a drawing's millimetre. */
+const isInchDecimal = ({ value, decimals, fraction }: Measure) =>
+  !fraction &&
+  (decimals === 3 || decimals === 4) &&
+  value > 1 &&
+  value < 8 &&
+  value % 1 !== 0 &&
+  Math.abs(value * 64 - Math.round(value * 64)) < 0.004;
+
 /** In a line whose stated sizes are all inches, bare decimals are inches too: .035 wire, .250 OD, 1.50 LG. */
 export function spreadInches(groups: readonly Group[]): void {
   let stated = false;
@@ -136,7 +145,7 @@ export function spreadInches(groups: readonly Group[]): void {
       stated ||= unitStated;
     }
   }
-  if (!stated) return;
+  if (!stated && !groups.some(g => g.measures.some(isInchDecimal))) return;
   for (const group of groups)
     group.measures = group.measures.map(m =>
       m.unitStated || m.whole ? m : { ...inUnit(m, 'in'), unitStated: true },

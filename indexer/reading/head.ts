@@ -84,9 +84,9 @@ function isUnknownWord(tokens: readonly Token[], at: number, known: Uint8Array):
   return text.length >= 3 && !glued;
 }
 
-/** The language that most of the line's words are of, given the one that is known. */
-export function languageOf(hits: readonly Hit[], known: string | undefined): string {
-  if (known) return known;
+/** The languages that most of the line's words are of, English first; or the one that is known. */
+export function languagesOf(hits: readonly Hit[], known: string | undefined): string[] {
+  if (known) return [known];
   const langs: string[] = [];
   const counts: number[] = [];
   for (const hit of hits)
@@ -98,11 +98,9 @@ export function languageOf(hits: readonly Hit[], known: string | undefined): str
         counts.push(1);
       }
     }
-  let best = 'en';
-  let most = counts[langs.indexOf('en')] ?? 0;
-  for (let index = 0; index < langs.length; index++)
-    if (counts[index]! > most) [best, most] = [langs[index]!, counts[index]!];
-  return best;
+  const most = Math.max(0, ...counts);
+  const likely = langs.filter((_, index) => counts[index] === most);
+  return most === 0 || likely.includes('en') ? ['en', ...likely.filter(lang => lang !== 'en')] : likely;
 }
 
 /** Cells that say nothing of the part's kind. */
@@ -127,18 +125,19 @@ export function findHead(
 ): Head | null {
   const { tokens, hits } = line;
   if (!hits.some(hit => hit.nouns.length > 0)) return null;
-  const language = languageOf(hits, lang);
+  const languages = languagesOf(hits, lang);
+  const sized = hasSizedThread(line);
   let fallback: Head | null = null;
   let unknownFirst = false;
   for (const cell of namingCells(line.cells)) {
     for (const { first, last, qualifies } of phrasesOf(tokens, cell, hits)) {
-      const nouns = nounsIn(first, last, line, language);
+      const nouns = nounsIn(first, last, line, languages, sized);
       if (nouns.length === 0) {
         for (let at = first; at <= last && !qualifies; at++)
           if (isUnknownWord(tokens, at, line.known)) unknownFirst = true;
         continue;
       }
-      const head = chooseNoun(nouns, language);
+      const head = chooseNoun(nouns, languages[0]!);
       const { meaning } = head.entry;
       if (meaning.kind !== 'noun') continue;
       let unknownBehind = false;
@@ -157,6 +156,8 @@ export function findHead(
         others,
       };
       if (!qualifies && !sizedBelow(line, cell)) return found;
+      // "M4 x 10, for the base plate": a thread and its length are a part without a name.
+      if (qualifies && sized && !unknownFirst) continue;
       // "Adapter for bearing": what stands before the preposition is the part, though nobody knows the word.
       fallback ??= unknownFirst ? { ...found, category: 'plain', attrs: {}, unknownBehind: true } : found;
     }
@@ -164,19 +165,35 @@ export function findHead(
   return fallback;
 }
 
-/** The nouns of a phrase; one that names a dimension beside its number is none. */
+/**
+ * The nouns of a phrase. One that names a dimension beside its number is none; nor is one that describes the part named
+ * before it, with a size between, or a thread with its length: Screw M3 cap x 20, M3 x 5 cone.
+ */
 function nounsIn(
   first: number,
   last: number,
-  { hits, labels }: Pick<Line, 'hits' | 'labels'>,
-  language: string,
+  { hits, labels, groups }: Pick<Line, 'hits' | 'labels' | 'groups'>,
+  languages: readonly string[],
+  sized: boolean,
 ): Noun[] {
   const nouns: Noun[] = [];
-  for (const hit of hits)
-    if (hit.nouns.length > 0 && hit.first >= first && hit.last <= last && !labels.has(hit.first))
-      nouns.push({ hit, entry: preferred(hit.nouns, language) });
+  for (const hit of hits) {
+    if (hit.nouns.length === 0 || hit.first < first || hit.last > last || labels.has(hit.first)) continue;
+    const entry = preferred(hit.nouns, languages, groups);
+    const describes = (hit.kinds & kindBits.modifier) !== 0 && isPlain(entry);
+    const front = nouns[0];
+    const behindSize =
+      front && !isPlain(front.entry) && groups.some(g => g.first > front.hit.last && g.last < hit.first);
+    if (!describes || !(sized || behindSize)) nouns.push({ hit, entry });
+  }
   return nouns;
 }
+
+const isPlain = ({ meaning }: Entry) => meaning.kind === 'noun' && meaning.category === 'plain';
+
+/** Whether a thread stands in the line with a length behind it. */
+const hasSizedThread = ({ groups }: Pick<Line, 'groups'>) =>
+  groups.some(g => g.thread !== null && g.measures.length > 0);
 
 /** A caption printed above the line that holds the sizes only groups it: "Fasteners, encoder" over "M3 x 16 cap screw". */
 function sizedBelow(
@@ -201,9 +218,21 @@ function sizedBelow(
   );
 }
 
-/** Of several meanings of one phrase the one in the line's language; else the first. */
-const preferred = (entries: readonly Entry[], language: string): Entry =>
-  entries.find(e => e.lang === language) ?? entries[0]!;
+/**
+ * Of several meanings of one phrase the one in the line's language, else the first. A word that is a screw in one language
+ * and something smooth in another (Spanish and Italian perno) is a screw only with a thread.
+ */
+function preferred(entries: readonly Entry[], languages: readonly string[], groups: Line['groups']): Entry {
+  if (entries.length === 1) return entries[0]!;
+  const likely = entries.filter(e => languages.includes(e.lang));
+  const chosen = likely.length > 1 ? languages.flatMap(lang => likely.filter(e => e.lang === lang)) : likely;
+  const [first] = chosen;
+  if (!first) return entries[0]!;
+  if (!isScrew(first) || groups.some(g => g.thread)) return first;
+  return chosen.find(e => e.lang !== first.lang && !isScrew(e) && !isPlain(e)) ?? first;
+}
+
+const isScrew = ({ meaning }: Entry) => meaning.kind === 'noun' && meaning.category === 'screw';
 
 function chooseNoun(nouns: readonly Noun[], language: string): Noun {
   const first = nouns[0]!;

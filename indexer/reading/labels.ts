@@ -123,12 +123,12 @@ export const labels: Record<string, Partial<Record<Language, string>>> = {
   angle: { en: 'angle, deg csk', de: 'winkel' },
   head: { en: 'head dia, head diameter', de: 'kopfdurchmesser' },
   pack: {
-    en: 'pack of, packs of, bag of, box of, set of, packet of, pack',
-    de: 'packung, vpe, beutel à',
-    fr: 'lot de, paquet de, sachet de',
-    it: 'confezione da, conf da',
-    es: 'paquete de, bolsa de',
-    nl: 'zakje van, set van',
+    en: 'pack of, packs of, bag of, box of, set of, packet of, pack, pair of, pairs of, couple of, length of, lengths of, piece of, pieces of, strip of, roll of, reel of, tube of, bottle of, can of, tin of, jar of, drop of, dab of, metre of, meter of',
+    de: 'packung, vpe, beutel à, paar, tube, dose, fläschchen',
+    fr: 'lot de, paquet de, sachet de, paire de, tube de, pot de, flacon de, boite de, rouleau de',
+    it: 'confezione da, conf da, coppia di, tubetto di, confezione di, flacone di',
+    es: 'paquete de, bolsa de, par de, bote de, caja de',
+    nl: 'zakje van, set van, paar, tube, flesje',
   },
 };
 

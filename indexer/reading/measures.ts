@@ -82,7 +82,7 @@ export function measureAt(
   const before = at > 0 && token.gap === 0 ? tokens[at - 1]! : null;
   if (before) {
     if (before.kind === 'number') return null;
-    if (before.kind === 'word' && !isLabel(at - 1) && before.text !== 'ø') return null;
+    if (before.kind === 'word' && !isLabel(at - 1) && !isSign(before)) return null;
     if (before.kind === 'mark' && !mayStandBefore.test(before.text)) return null;
   }
   if (/[$€£]/.test(tokens[at - 1]?.text ?? '') || isOrdinal(tokens, at)) return null;
@@ -130,8 +130,9 @@ export function measureAt(
     else if (
       next.gap === 0 &&
       next.kind === 'word' &&
-      next.text !== 'ø' &&
+      !isSign(next) &&
       !isLabel(last + 1) &&
+      !(before?.text === '×' && shields.has(next.text)) &&
       !isClass(tokens, last + 1)
     )
       return null;
@@ -170,6 +171,12 @@ function isClass(tokens: readonly Token[], at: number): boolean {
     /^([4-9]|1[01])$/.test(grade.text)
   );
 }
+
+/** Ø, or a sign of Japanese, which stands glued to everything. */
+const isSign = ({ text }: Token) => text === 'ø' || text.charCodeAt(0) >= 0x3005;
+
+/** What closes a bearing, glued to the last of its sizes: 4x9x4ZZ. */
+const shields = new Set(['zz', 'z', 'rs', 'dd', 'vv', 'llu', 'ddu', 'open']);
 
 /** A unit hung on by a dash. */
 const hangsUnit = (tokens: readonly Token[], at: number) =>

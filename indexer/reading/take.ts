@@ -16,7 +16,8 @@ export function takeFigures(
   for (const cell of cells)
     if (cell.column !== null && foreign.has(cell.column)) taken.fill(1, cell.first, cell.last + 1);
   takeCounts(tokens, cells, taken);
-  if (qty) takeReference(tokens, cells, taken);
+  if (qty || tokens.at(-1)?.text === 'ref') takeReference(tokens, cells, taken);
+  takeDashNumber(tokens, taken);
   takePartNumber(tokens, taken);
   takePhrases(tokens, hits, taken);
 }
@@ -38,6 +39,13 @@ function takeReference(tokens: readonly Token[], cells: readonly Cell[], taken: 
   if (!next || next.gap === 0 || next.text === '×') return;
   if (cells[0]!.last <= first + 1 || !isWhole(tokens[first]!)) return;
   if (next.kind === 'number' || (next.kind === 'word' && !lengthUnits.has(next.text))) taken[first] = 1;
+}
+
+/** A figure's index with a dash in front of it: -23 WASHER, THRUST. */
+function takeDashNumber(tokens: readonly Token[], taken: Uint8Array): void {
+  const [dash, number, next] = tokens;
+  if (dash?.text !== '-' || number?.gap !== 0 || next?.kind !== 'word' || next.gap === 0) return;
+  if (isWhole(number)) taken[1] = 1;
 }
 
 /** A number without a point or a comma. */

@@ -2,11 +2,11 @@ import { inch, mm, type Um } from '../units/length.ts';
 import { standardAt } from './standards.ts';
 import type { Token } from './tokens.ts';
 
-/** A thread's name as printed: M3, 6-32, 1/4-20, 2BA, or the bare number size #6. */
+/** A thread's name as printed: M3, 6-32, 1/4-20, 2BA, ST3.5 of a tapping screw, or the bare number size #6. */
 export interface Thread {
   /** As written in a size: `M2.5`, `6-32`, `1/4-20`, `2BA`, `#6`. */
   name: string;
-  kind: 'metric' | 'unified' | 'number' | 'ba';
+  kind: 'metric' | 'unified' | 'number' | 'ba' | 'tapping';
   /** Nominal outside diameter. */
   major: Um;
   first: number;
@@ -29,7 +29,12 @@ const baMajor = (number: number): Um => mm(Number((6 * 0.9 ** (1.2 * number)).to
 /** Reads one thread that begins at a token, or null. A number pair counts only where its pitch suits its diameter. */
 export function threadAt(tokens: readonly Token[], at: number): Thread | null {
   if (!mayBegin(tokens, at)) return null;
-  const made = metricAt(tokens, at) ?? fractionAt(tokens, at) ?? numberAt(tokens, at) ?? baAt(tokens, at);
+  const made =
+    metricAt(tokens, at) ??
+    fractionAt(tokens, at) ??
+    numberAt(tokens, at) ??
+    baAt(tokens, at) ??
+    tappingAt(tokens, at);
   if (!made) return null;
   const last = tail(tokens, made.last, made.kind);
   const { name, kind, major } = made;
@@ -45,7 +50,7 @@ function mayBegin(tokens: readonly Token[], at: number): boolean {
   return next === '/' || next === '-' || next === 'ba';
 }
 
-const beginnings = new Set(['m', 'no', 'nr', 'ba']);
+const beginnings = new Set(['m', 'no', 'nr', 'ba', 'st']);
 
 type Found = Pick<Thread, 'name' | 'kind' | 'major' | 'last'>;
 
@@ -111,8 +116,33 @@ function numberAt(tokens: readonly Token[], at: number): Found | null {
       return { name: `${size}-${threads}`, kind: 'unified', major: numberSizeMajor(size), last: number + 2 };
   }
   // No. 6 alone may be an item; before a length it is a size.
-  if (tokens[at]!.text !== '#' ? !marked || dash?.text !== '×' : tokens[number]!.gap > 0) return null;
+  if (tokens[at]!.text !== '#' ? !marked || !timesFollows(tokens, number + 1) : isDriver(tokens, at, number))
+    return null;
   return { name: `#${size}`, kind: 'number', major: numberSizeMajor(size), last: number };
+}
+
+/** Whether a times sign stands behind, with no more than three words between: No6 cs wood x 25. */
+function timesFollows(tokens: readonly Token[], from: number): boolean {
+  let at = from;
+  while (at < from + 3 && tokens[at]?.kind === 'word') at++;
+  return tokens[at]?.text === '×';
+}
+
+/** #2 behind a drive is the driver's size; a number that stands off from its sign is an item's. */
+const isDriver = (tokens: readonly Token[], at: number, number: number) =>
+  tokens[number]!.gap > 0 || driveWords.has(tokens[at - 1]?.text ?? '');
+
+const driveWords = new Set(
+  'drive ph phillips philips pozi pozidriv pz square robertson torx recess'.split(' '),
+);
+
+/** ST3.5 and ST 3.5: the thread of a tapping screw by its outside diameter (ISO 1478). */
+function tappingAt(tokens: readonly Token[], at: number): Found | null {
+  const number = tokens[at + 1];
+  if (tokens[at]!.text !== 'st' || number?.kind !== 'number' || number.gap > 1) return null;
+  const value = Number(number.text.replace(',', '.'));
+  if (!(value >= 1.5 && value <= 9.5) || (number.gap > 0 && !/[.,]/.test(number.text))) return null;
+  return { name: `ST${value}`, kind: 'tapping', major: mm(value), last: at + 1 };
 }
 
 function baAt(tokens: readonly Token[], at: number): Found | null {

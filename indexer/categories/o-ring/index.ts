@@ -38,9 +38,9 @@ function settle(claim: Claim, line: Line): void {
   const [id, cs, od] = ['id', 'cs', 'od'].map(key => claim.lengths.get(key));
   if (id !== undefined && cs !== undefined && od !== undefined && Math.abs(id + 2 * cs - od) > 60)
     claim.doubt('inside diameter, section and outside diameter do not agree');
-  if (id === undefined && cs !== undefined && od !== undefined) claim.lengths.set('id', od - 2 * cs);
+  if (id === undefined && cs !== undefined && od !== undefined) claim.implied.set('id', od - 2 * cs);
   if (cs === undefined && id !== undefined && od !== undefined && od > id)
-    claim.lengths.set('cs', (od - id) / 2);
+    claim.implied.set('cs', (od - id) / 2);
   snap(claim, line);
 }
 
@@ -74,7 +74,7 @@ function givePair(claim: Claim, sizes: readonly Measure[]): void {
 }
 
 function giveLone(claim: Claim, size: Measure): void {
-  claim.measure(claim.has('id') ? 'cs' : 'id', size);
+  claim.measure(claim.has('id') || claim.has('od') ? 'cs' : 'id', size);
   claim.features.add('one-size');
 }
 

@@ -38,6 +38,8 @@ function settle(claim: Claim, line: Line, standard: StandardName | null): void {
   const code = line.tokens.findIndex((t, at) => /^(e|s|h|stw|rtw|c)$/.test(t.text) && isSizeOf(line, at));
   if (code >= 0) byCode(claim, line, code);
   for (const { measures } of unlabelledGroups(line, used)) {
+    // A hairpin clip is named by its wire or by its pin, and a number alone does not say by which.
+    if (claim.attrs['type'] === 'r-clip') break;
     const open = ['dia', 'thickness'].filter(key => !claim.has(key));
     if (open.length === 0) break;
     if (measures.length === 3) {

@@ -26,6 +26,7 @@ const labels = {
 function settle(claim: Claim, line: Line): void {
   const { type } = claim.attrs;
   if (type === 'belleville' || type === 'wave') {
+    if (byOutside(claim, line)) return;
     settleRing(
       claim,
       line,
@@ -37,7 +38,7 @@ function settle(claim: Claim, line: Line): void {
   }
   const flat = type === 'leaf';
   const used = giveLabelled(claim, line, flat ? { ...labels, width: 'width' } : labels);
-  for (const { measures } of unlabelledGroups(line, used)) {
+  for (const { measures, joined } of unlabelledGroups(line, used)) {
     if (flat) break;
     if (measures.length === 3 && !claim.has('wire') && !claim.has('od') && !claim.has('length')) {
       const [a, b, c] = measures as [(typeof measures)[0], (typeof measures)[0], (typeof measures)[0]];
@@ -48,13 +49,24 @@ function settle(claim: Claim, line: Line): void {
       claim.features.add('three-sizes');
       if (!wireFirst) claim.notes.push('outside diameter printed before the wire');
     } else if (measures.length === 2) settlePair(claim, measures);
-    else if (measures.length === 1) claim.features.add('loose-size');
+    else if (joined && claim.has('wire') && claim.has('od') && !claim.has('length'))
+      claim.measure('length', measures[0]!);
+    else claim.features.add('loose-size');
     break;
   }
   const [wire, od] = [claim.lengths.get('wire'), claim.lengths.get('od')];
   if (wire === undefined || od === undefined || wire * 2 < od) return;
   claim.contradict('the wire is too thick for the outside diameter');
   claim.lengths.clear();
+}
+
+/** One size of a disc spring is its outside diameter, by which DIN 2093 names it (A 12.5); of a wave spring it may be any. */
+function byOutside(claim: Claim, line: Line): boolean {
+  const [lone] = line.measures;
+  if (line.measures.length !== 1 || lone!.label !== null) return false;
+  if (claim.attrs['type'] === 'belleville') claim.measure('od', lone!);
+  else claim.features.add('loose-size');
+  return true;
 }
 
 /** Two sizes tell less: with a wire known they are outside diameter and length; alone they are wire and outside, or outside and length. */

@@ -3,11 +3,12 @@ import type { Line } from '../../reading/line.ts';
 import type { Dims } from '../../reading/reading.ts';
 import type { StandardName } from '../../reading/standards.ts';
 import { type Washer, washerFor, washers, washerWithHole } from '../../standards/iso-7089.ts';
-import { mm, toMm } from '../../units/length.ts';
+import { mm, toMm, type Um } from '../../units/length.ts';
 import type { CategoryDefinition } from '../definition.ts';
 import { drawRing } from '../draw-ring.ts';
 import { unlabelledGroups } from '../settle-labels.ts';
 import { loneThickness, settleRing } from '../settle-ring.ts';
+import { giveName } from '../settle-thread.ts';
 import { plainSize } from '../size-text.ts';
 import { examples } from './examples.ts';
 import { rules } from './verdict.ts';
@@ -35,12 +36,12 @@ function settle(claim: Claim, line: Line, standard: StandardName | null): void {
   const thread = line.threads[0];
   if (standard && byStandard(claim, line, standard.name)) return;
   if (thread) {
-    claim.text('thread', thread.name, thread);
-    claim.features.add('thread');
+    giveName(claim, thread);
     byThread(claim, line, thread.major);
     return;
   }
-  if (claim.attrs['type'] === 'spring' && bySpringNumber(claim, line)) return;
+  if (byScrew.has(String(claim.attrs['type'])) && bySpringNumber(claim, line)) return;
+  if (isBoltSize(line)) return;
   settleRing(claim, line, keys, washerLabels);
   loneThickness(claim);
 }
@@ -63,12 +64,16 @@ function byStandard(claim: Claim, line: Line, name: string): boolean {
       washerWithHole(formed, lone.um) ??
       washerWithHole(name, lone.um) ??
       washerFor(formed, `M${lone.value}`);
-    if (washer) claim.span(by ? 'thread' : 'id', lone);
+    if (washer && by) claim.text('thread', `M${lone.value}`, lone);
+    else if (washer) claim.measure('id', lone, washer.d1);
   }
   if (!washer) return false;
-  claim.designated('id', washer.d1);
-  claim.designated('od', washer.d2);
-  claim.designated('thickness', washer.h);
+  // A sprung washer's standard gives it as it is made, and its name says the screw alone.
+  const sprung = byScrew.has(String(claim.attrs['type']));
+  const give = (key: string, um: Um) => (sprung ? claim.implied.set(key, um) : claim.designated(key, um));
+  if (!claim.has('id')) give('id', washer.d1);
+  give('od', washer.d2);
+  give('thickness', washer.h);
   if (thread) claim.text('thread', thread.name, thread);
   claim.features.add('designation');
   return true;
@@ -94,13 +99,22 @@ function byThread(claim: Claim, line: Line, major: number): void {
   }
 }
 
+/** Washers that are named by their screw, not by their hole. */
+const byScrew = new Set(['spring', 'lock', 'star', 'wave']);
+
+/** An inch alone, `LOCKWASHER, 5/16 IN.`, is the bolt's size, and the hole is larger. */
+function isBoltSize({ measures }: Line): boolean {
+  const [lone] = measures;
+  return measures.length === 1 && lone!.label === null && lone!.unit === 'in' && !lone!.diameter;
+}
+
 /** A spring washer is named by its screw: Federring B 4 is for M4 (DIN 127, DIN 128). */
 function bySpringNumber(claim: Claim, line: Line): boolean {
   const at = line.tokens.findIndex(
     (t, i) => t.kind === 'number' && /^[ab]$/.test(line.tokens[i - 1]?.text ?? ''),
   );
   const lone = line.measures.length === 1 && line.measures[0]!.label === null ? line.measures[0] : undefined;
-  const named = line.tokens[at] ?? (lone?.whole && !lone.unitStated ? lone : undefined);
+  const named = line.tokens[at] ?? (lone?.whole && !lone.unitStated && !lone.diameter ? lone : undefined);
   const number = line.tokens[at] ? Number(line.tokens[at].text.replace(',', '.')) : lone?.value;
   if (!named || number === undefined || number > 24) return false;
   claim.text('thread', `M${number}`, named);
