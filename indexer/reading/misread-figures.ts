@@ -18,8 +18,11 @@ const alone: readonly RegExp[] = [
   /^([FSW]{0,3}(?:MR)?)(\d[OoIl]\d{1,2})()$/,
 ];
 
-/** What is one beside a times sign: 1l, IO, 5.l, S.3, l2mm. A capital in front of figures names a dimension: L20, B10. */
-const besideTimes = /^()(?![LSBZ]\d)([\dOoIlSBZ]{1,3}(?:[.,][\dOoIlSBZ]{1,3})?)((?:mm)?)$/;
+/**
+ * What is one beside a times sign: 1l, IO, 5.l, S.3, l2mm. A capital in front of figures names a dimension: L20, B10; a ZZ
+ * behind them is a bearing's shields.
+ */
+const besideTimes = /^()(?![LSBZ]\d|[\d.,]+ZZ$)([\dOoIlSBZ]{1,3}(?:[.,][\dOoIlSBZ]{1,3})?)((?:mm)?)$/;
 
 /**
  * Takes letters for the figures that a scanner made them of, where a figure should stand: 5.l x 8, M3xl0, M4xIO, 6O8ZZ. Nothing
