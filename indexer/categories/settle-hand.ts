@@ -37,7 +37,8 @@ function rename(claim: Claim, from: string, to: string): void {
 
 /** The L and the R version of a part: `PIN GUIDE L`, `COVER (R)`. */
 function giveLetter(claim: Claim, { tokens }: Line): void {
-  const at = tokens.findLastIndex(t => t.kind !== 'mark');
+  let at = tokens.length - 1;
+  while (tokens[at]?.kind === 'mark') at--;
   const [letter, before] = [tokens[at], tokens[at - 1]];
   if (!letter?.upper || !before || !/^[lr]$/.test(letter.text)) return;
   const alone = before.text === '(' || (letter.gap > 0 && before.kind === 'word');

@@ -56,7 +56,8 @@ const otherUnits = new Set(
   ).split(' '),
 );
 
-const mayStandBefore = /^[×ø([{=:"\-/+|,;~.<>#'&?!]$/;
+const mayStandBefore = new Set('× ø ( [ { = : " - / + | , ; ~ . < > # \' & ? !'.split(' '));
+const money = new Set(['$', '€', '£']);
 const fractionBottoms = new Set([2, 4, 8, 16, 32, 64, 128]);
 const wholeNumber = /^\d+$/;
 
@@ -83,9 +84,9 @@ export function measureAt(
   if (before) {
     if (before.kind === 'number') return null;
     if (before.kind === 'word' && !isLabel(at - 1) && !isSign(before)) return null;
-    if (before.kind === 'mark' && !mayStandBefore.test(before.text)) return null;
+    if (before.kind === 'mark' && !mayStandBefore.has(before.text)) return null;
   }
-  if (/[$€£]/.test(tokens[at - 1]?.text ?? '') || isOrdinal(tokens, at)) return null;
+  if (at > 0 && (money.has(tokens[at - 1]!.text) || isOrdinal(tokens, at))) return null;
   let last = at;
   let value = Number(token.text.replace(',', '.'));
   let fraction = false;
@@ -164,12 +165,8 @@ export function measureAt(
 /** A tolerance class behind a size: 14h6, 3m6, 8 H7 (ISO 286). */
 function isClass(tokens: readonly Token[], at: number): boolean {
   const [letter, grade] = [tokens[at], tokens[at + 1]];
-  return (
-    /^(e|f|g|h|js|j|k|m|n|p|r)$/.test(letter?.text ?? '') &&
-    letter!.gap <= 1 &&
-    grade?.gap === 0 &&
-    /^([4-9]|1[01])$/.test(grade.text)
-  );
+  if (letter?.kind !== 'word' || letter.text.length > 2 || grade?.gap !== 0) return false;
+  return letter.gap <= 1 && classLetters.has(letter.text) && classGrades.has(grade.text);
 }
 
 /** Ø, or a sign of Japanese, which stands glued to everything. */
@@ -177,6 +174,9 @@ const isSign = ({ text }: Token) => text === 'ø' || text.charCodeAt(0) >= 0x300
 
 /** What closes a bearing, glued to the last of its sizes: 4x9x4ZZ. */
 const shields = new Set(['zz', 'z', 'rs', 'dd', 'vv', 'llu', 'ddu', 'open']);
+
+const classLetters = new Set('e f g h js j k m n p r'.split(' '));
+const classGrades = new Set('4 5 6 7 8 9 10 11'.split(' '));
 
 /** A unit hung on by a dash. */
 const hangsUnit = (tokens: readonly Token[], at: number) =>
@@ -188,10 +188,10 @@ const isGrade = (tokens: readonly Token[], at: number) =>
   (tokens[at + 1]?.kind === 'number' || (tokens[at + 1]?.text === '.' && tokens[at + 2]?.kind === 'number'));
 
 /** No. 8 is a number of something. */
-const isOrdinal = (tokens: readonly Token[], at: number) =>
-  /^(no|nr)$/.test(
-    tokens[at - 1]?.text === '.' ? (tokens[at - 2]?.text ?? '') : (tokens[at - 1]?.text ?? ''),
-  );
+function isOrdinal(tokens: readonly Token[], at: number): boolean {
+  const before = tokens[at - 1]!.text === '.' ? tokens[at - 2]?.text : tokens[at - 1]!.text;
+  return before === 'no' || before === 'nr';
+}
 
 /** The same number taken in the other unit. */
 export function inUnit(measure: Measure, unit: LengthUnit): Measure {

@@ -6,7 +6,7 @@ const figureOf: Readonly<Record<string, string>> = { O: '0', o: '0', I: '1', l: 
 const mayMislead = /[OoIlSBZ]/;
 /** A quick look that spares most lines the rest: such a letter beside a figure, behind an M, or beside a times sign. */
 const mayStandForFigure =
-  /\d[.,]?[OoIlSBZ]|[OoIlSBZ][.,]?\d|M[Il][Oo]|[xX×*] *(?=[\d.,]*[OoIlSBZ])[\dOoIlSBZ.,]{1,7}(?![A-WYZa-wyz])|(?<![A-WYZa-wyz\d])(?=[\d.,]*[OoIlSBZ])[\dOoIlSBZ.,]{1,7}(?:mm)? *[xX×*]/;
+  /\d[.,]?[OoIlSBZ]|[OoIlSBZ][.,]?\d|M[Il][Oo]|[xX×*] *(?=[\d.,]*[OoIlSBZ])[\dOoIlSBZ.,]{1,7}(?:mm)?(?![A-WYZa-wyz])|(?<![A-WYZa-wyz\d])(?=[\d.,]*[OoIlSBZ])[\dOoIlSBZ.,]{1,7}(?:mm)? *[xX×*]/;
 const timesGlued = /(?<=[\dOoIlSBZ])[xX×*](?=[\dMOoIlSBZ])/g;
 const timesApart = / [xX*] /g;
 const pieces = /[A-Za-z\d]+(?:[.,][A-Za-z\d]+)*/g;
@@ -24,6 +24,9 @@ const alone: readonly RegExp[] = [
  */
 const besideTimes = /^()(?![LSBZ]\d|[\d.,]+ZZ$)([\dOoIlSBZ]{1,3}(?:[.,][\dOoIlSBZ]{1,3})?)((?:mm)?)$/;
 
+/** Letters alone that may be figures are few, with a unit at most: l.O, IOmm. */
+const longestOfLetters = 9;
+
 /**
  * Takes letters for the figures that a scanner made them of, where a figure should stand: 5.l x 8, M3xl0, M4xIO, 6O8ZZ. Nothing
  * moves: every character keeps its offset.
@@ -37,7 +40,7 @@ export function mendFigures(text: string): { text: string; places: Place[] } {
   let mended = '';
   let done = 0;
   for (const { 0: piece, index } of signed.matchAll(pieces)) {
-    if (!mayMislead.test(piece)) continue;
+    if (!mayMislead.test(piece) || (piece.length > longestOfLetters && !/\d/.test(piece))) continue;
     const found =
       figuresIn(piece) ?? (standsForFigure(piece, signed, index) ? besideTimes.exec(piece) : null);
     if (!found || !mayMislead.test(found[2]!)) continue;
