@@ -38,7 +38,7 @@ async function buildProgram() {
   const { build } = await tool('esbuild');
   await build({
     absWorkingDir: root,
-    entryPoints: { fettle: 'api/cli/main.ts', worker: 'indexer/worker.ts' },
+    entryPoints: { fettle: 'api/cli/main.ts', worker: 'indexer/worker.ts', drawer: 'indexer/drawer.ts' },
     outdir: 'dist',
     bundle: true,
     splitting: true,

@@ -9,6 +9,7 @@ import { benchRoutes } from './routes/benches.ts';
 import { correctionRoutes } from './routes/corrections.ts';
 import { diagramRoutes } from './routes/diagrams.ts';
 import { documentRoutes } from './routes/documents.ts';
+import { drawingRoutes } from './routes/drawing.ts';
 import { findingRoutes } from './routes/finding.ts';
 import { healthRoutes } from './routes/health.ts';
 import { jobRoutes } from './routes/jobs.ts';
@@ -43,6 +44,7 @@ export function createApp(service: Service) {
     .route('/', partRoutes(service))
     .route('/', diagramRoutes(service))
     .route('/', documentRoutes(service))
+    .route('/', drawingRoutes(service))
     .route('/', correctionRoutes(service))
     .route('/', jobRoutes(service))
     .route('/', orderRoutes(service));

@@ -12,6 +12,7 @@ import { refuse } from './refusal.ts';
 import { postgresEngine } from './search/postgres.ts';
 import type { Service } from './service.ts';
 import { announceServing, withdrawServing } from './work/announce.ts';
+import { drawInChild } from './work/draw-in-child.ts';
 import { readInChild } from './work/spawn-reader.ts';
 import { startWorker } from './work/worker.ts';
 
@@ -81,6 +82,7 @@ export async function serve(options: ServeOptions): Promise<Serving> {
       store,
       engine: postgresEngine,
       readDocument: readInChild,
+      drawPage: drawInChild,
       wake: worker.wake,
       log,
       ports,

@@ -1,6 +1,7 @@
 import type { Store } from './db/store.ts';
 import type { Keeping } from './routes/keeping.ts';
 import type { Engine } from './search/engine.ts';
+import type { DrawPage } from './work/draw-in-child.ts';
 import type { ReadDocument } from './work/read-waiting.ts';
 
 /** What every route is given: nothing reaches for a thing that is not handed to it. */
@@ -9,6 +10,8 @@ export interface Service {
   engine: Engine;
   /** Reads a document in a child process under limits. */
   readDocument: ReadDocument;
+  /** Draws a page of a document, likewise. */
+  drawPage: DrawPage;
   /** Says that a document waits, so that the worker need not look for it. */
   wake(): void;
   /** One line of the log; never holds what a document or a person says. */

@@ -1,4 +1,5 @@
 import { type DocumentRows, type GivenColumns, openDocument, type Row, Unreadable } from './intake/index.ts';
+import { readInput } from './read-input.ts';
 
 /**
  * One document: on standard input a line of JSON, {@link WorkerRequest}, then the document's bytes; on standard
@@ -21,20 +22,8 @@ export type WorkerAnswer =
   | { result: Omit<DocumentRows, 'rows'> }
   | { refusal: { code: string; place: string; message: string; remedy: string } };
 
-const newline = 10;
 /** Resident memory beyond which no further page is begun, in bytes: well below what the reader is ended for. */
 const mostResident = 430 * 1024 * 1024;
-
-async function readInput(): Promise<{ request: WorkerRequest; bytes: Uint8Array }> {
-  const chunks: Buffer[] = [];
-  for await (const chunk of process.stdin) chunks.push(chunk as Buffer);
-  const input = Buffer.concat(chunks);
-  const end = input.indexOf(newline);
-  return {
-    request: JSON.parse(input.toString('utf8', 0, end)) as WorkerRequest,
-    bytes: input.subarray(end + 1),
-  };
-}
 
 function say(line: WorkerAnswer): void {
   process.stdout.write(`${JSON.stringify(line)}\n`);
@@ -74,5 +63,5 @@ async function answer({ name, columns, pages, limits }: WorkerRequest, bytes: Ui
   }
 }
 
-const { request, bytes } = await readInput();
+const { request, bytes } = await readInput<WorkerRequest>();
 await answer(request, bytes);

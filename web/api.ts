@@ -1,8 +1,10 @@
 import { type ClientResponse, hc } from 'hono/client';
 import type {
+  BalloonChange,
   DutyRequest,
   JobChange,
   NeedChange,
+  NewBalloon,
   NewBench,
   NewCorrection,
   NewDiagramText,
@@ -88,6 +90,18 @@ export const api = {
   takeBack: (diagram: string, row: string) =>
     of(diagrams[':diagram'].rows[':row'].correction.$delete({ param: { diagram, row } })),
 
+  drawing: (diagram: string) => of(diagrams[':diagram'].drawing.$get({ param: { diagram } })),
+  placeBalloon: (diagram: string, json: NewBalloon) =>
+    of(diagrams[':diagram'].balloons.$post({ param: { diagram }, json })),
+  changeBalloon: (diagram: string, balloon: string, json: BalloonChange) =>
+    of(diagrams[':diagram'].balloons[':balloon'].$patch({ param: { diagram, balloon }, json })),
+  removeBalloon: (diagram: string, balloon: string) =>
+    of(diagrams[':diagram'].balloons[':balloon'].$delete({ param: { diagram, balloon } })),
+  undoBalloon: (diagram: string, correction: string) =>
+    of(
+      diagrams[':diagram']['balloon-corrections'][':correction'].$delete({ param: { diagram, correction } }),
+    ),
+
   jobs: (state: 'open' | 'closed' | 'all') => of(jobs.$get({ query: { state } })),
   job: (job: string) => of(jobs[':job'].$get({ param: { job } })),
   newJob: (json: NewJob) => of(jobs.$post({ json })),
@@ -113,6 +127,10 @@ export const orderFile = async (chosen: string[], kind: 'csv' | 'xlsx' | 'txt'):
 /** A diagram's document as it came in. */
 export const documentFile = async (diagram: string): Promise<Blob> =>
   (await fetchWhole(`/api/diagrams/${diagram}/file`)).blob();
+
+/** A page of a diagram as a picture at least so many pixels wide, where there is one so fine. */
+export const pagePicture = async (diagram: string, page: number, width: number): Promise<Blob> =>
+  (await fetchWhole(`/api/diagrams/${diagram}/pages/${page}/picture?width=${width}`)).blob();
 
 /** The stream that tells how far the reading of a diagram has come. */
 export const follow = async (diagram: string, signal: AbortSignal): Promise<ReadableStream<Uint8Array>> =>

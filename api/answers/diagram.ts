@@ -100,6 +100,8 @@ export const diagramRow = z
     place: z.string(),
     parent: z.string().nullable(),
     variants: z.array(z.object({ model: z.string(), qty: z.number() })),
+    /** Where it stands on its page, as fractions of the page from its top left. */
+    area: z.object({ left: z.number(), top: z.number(), right: z.number(), bottom: z.number() }).nullable(),
     outcome: z.enum(['taken', 'skipped', 'faulted']),
     reason: z.string().nullable(),
     fault: z.object({ code: z.string(), message: z.string(), remedy: z.string() }).nullable(),

@@ -29,6 +29,12 @@
  *   POST   /api/diagrams/:diagram/read-again                        → DiagramAnswer
  *   POST   /api/diagrams/:diagram/rows/:row/correction NewCorrection → DiagramRow
  *   DELETE /api/diagrams/:diagram/rows/:row/correction              → DiagramRow
+ *   GET    /api/diagrams/:diagram/drawing                           → Drawing
+ *   GET    /api/diagrams/:diagram/pages/:page/picture?width=        → image/webp, drawn once, then kept
+ *   POST   /api/diagrams/:diagram/balloons     NewBalloon           → BalloonChanged
+ *   PATCH  /api/diagrams/:diagram/balloons/:balloon  BalloonChange  → BalloonChanged
+ *   DELETE /api/diagrams/:diagram/balloons/:balloon                 → BalloonChanged
+ *   DELETE /api/diagrams/:diagram/balloon-corrections/:correction   → Drawing, as it stood before
  *   GET    /api/jobs?state=open|closed|all                          → Jobs
  *   POST   /api/jobs                           NewJob               → JobPage (201)
  *   GET    /api/jobs/:job                                           → JobPage
@@ -48,6 +54,7 @@
 export type * from './bench.ts';
 export type { DifferenceAnswer, DutyAnswer, ModelRef, Named } from './common.ts';
 export type * from './diagram.ts';
+export type * from './drawing.ts';
 export type * from './find.ts';
 export type * from './health.ts';
 export type * from './job.ts';

@@ -32,7 +32,7 @@ export async function rowById(tx: Tx, diagram: string, id: string): Promise<Diag
 async function rowsWhere(tx: Tx, which: SQL, order: SQL): Promise<DiagramRow[]> {
   const rows = await tx.execute<DiagramRow & Record<string, unknown>>(sql`
     select row.id, row.position, row.page, row.ref, row.part_number as "partNumber", row.description, row.qty,
-           row.qty_text as "qtyText", row.remarks, row.place, row.parent, row.variants, row.outcome, row.reason,
+           row.qty_text as "qtyText", row.remarks, row.place, row.parent, row.variants, row.area, row.outcome, row.reason,
            row.fault, row.part, reading.text,
            case when reading.row is not null then jsonb_build_object(
              'category', reading.category, 'dims', reading.dims, 'attrs', reading.attrs, 'implied', reading.implied,

@@ -80,6 +80,7 @@ const rowColumns = [
   'place',
   'parent',
   'variants',
+  'area',
   'outcome',
   'reason',
   'fault',
@@ -92,6 +93,7 @@ function* rowsOf(subject: Subject, lines: Line[], parts: Map<string, string>, fa
     yield {
       ...line,
       diagram: subject.id,
+      area: line.area ?? null,
       reason: line.reason ?? null,
       fault: line.outcome === 'faulted' ? faultOf(line, byPlace.get(`${line.page} ${line.place}`)) : null,
       part: parts.get(line.key) ?? null,

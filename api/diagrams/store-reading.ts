@@ -10,6 +10,7 @@ import { settleSizes } from '../parts/settle-sizes.ts';
 import { type Corrected, type Effective, ofCorrection, ofReading } from './effective-reading.ts';
 import { type KeyedRow, keyRows } from './keyed-rows.ts';
 import { linkRows } from './link-rows.ts';
+import { storeDrawing } from './store-drawing.ts';
 import { type Line, storeLines } from './store-lines.ts';
 import { storeLinks } from './store-links.ts';
 
@@ -36,6 +37,7 @@ export function storeReading(store: Store, claim: Claim, read: DocumentRows): Pr
     }));
     await storeLines(tx, { id: claim.id, ...subject }, lines, read.faults);
     await storeLinks(tx, claim.id, links);
+    await storeDrawing(tx, claim.id, read);
     await settleParts(tx);
     await dropUnreferredParts(tx);
     await settleSizes(tx, subject.model.id);

@@ -1,5 +1,5 @@
 import { useInfiniteQuery } from '@tanstack/react-query';
-import type { ReactNode } from 'react';
+import { type ReactNode, useState } from 'react';
 import { Link } from 'wouter';
 import type { DiagramAnswer, DiagramRow } from '../../api/answers/index.ts';
 import { api } from '../api.ts';
@@ -8,6 +8,9 @@ import { Button } from '../ui/controls.tsx';
 import { Section, Sheet } from '../ui/sheet.tsx';
 import { Empty, Refused, Waiting } from '../ui/states.tsx';
 import { BeforeYouOpen } from './before-you-open.tsx';
+import { ExplodedView } from './exploded/exploded-view.tsx';
+import { useChosenBalloon } from './exploded/use-chosen-balloon.ts';
+import { useDrawing } from './exploded/use-drawing.ts';
 import { LeftOutRows } from './left-out-rows.tsx';
 import { ModelDuty } from './model-duty.tsx';
 import { PartsList } from './parts-list.tsx';
@@ -66,6 +69,9 @@ interface ReadyProps {
 }
 
 function Ready({ diagram, rows, more }: ReadyProps) {
+  const [open, setOpen] = useState<string | null>(null);
+  const drawing = useDrawing(diagram);
+  const choose = useChosenBalloon(diagram.id, rows, setOpen);
   const taken = rows.filter(row => row.outcome === 'taken');
   const rest = rows.filter(row => row.outcome !== 'taken');
   const done = diagram.state === 'ready';
@@ -81,10 +87,19 @@ function Ready({ diagram, rows, more }: ReadyProps) {
         <ReadingState diagram={diagram} />
       </div>
       {done ? (
-        <div className="columns">
-          <div className="stack">
+        <div className={drawing?.pages.length ? 'columns drawn' : 'columns'}>
+          {drawing?.pages.length ? (
+            <ExplodedView
+              diagram={diagram.id}
+              drawing={drawing}
+              chosen={open}
+              doubtful={new Set(taken.filter(row => row.doubtful).map(row => row.id))}
+              onChoose={choose}
+            />
+          ) : null}
+          <div className="stack the-list">
             {taken.length > 0 ? (
-              <PartsList diagram={diagram} rows={taken} more={more} />
+              <PartsList diagram={diagram} rows={taken} open={open} onOpen={setOpen} more={more} />
             ) : (
               <Section title="Parts list">
                 <Empty title="No line of a parts list in it.">

@@ -1,5 +1,4 @@
 import { useState } from 'react';
-import { Link } from 'wouter';
 import type { DiagramRow } from '../../api/answers/index.ts';
 import { Drawing } from '../drawing/drawing.tsx';
 import { drawingOf } from '../drawing/of-size.ts';
@@ -7,9 +6,11 @@ import { AddToJob } from '../jobs/add-to-job.tsx';
 import { Caution, hazardsOf } from '../part/caution.tsx';
 import { certaintyWords } from '../part/evidence.tsx';
 import { sizeWords, titleOf } from '../part/size.tsx';
+import { StandIns } from '../part/stand-ins.tsx';
 import { Button } from '../ui/controls.tsx';
 import { Refused } from '../ui/states.tsx';
 import { Correct } from './correct.tsx';
+import { PieceOfPage } from './exploded/piece-of-page.tsx';
 import { understoodOf } from './understood-of.ts';
 import { useCorrection } from './use-correction.ts';
 
@@ -33,6 +34,7 @@ export function LineDetail({ diagram, row, onKept }: LineDetailProps) {
           {hazard.what}
         </Caution>
       ))}
+      {row.area ? <PieceOfPage diagram={diagram} page={row.page} area={row.area} /> : null}
       <div>
         <h3>What we read</h3>
         {row.correction ? (
@@ -89,11 +91,11 @@ export function LineDetail({ diagram, row, onKept }: LineDetailProps) {
               Take the correction back
             </Button>
           ) : null}
-          {row.part ? <Link href={`/parts/${row.part}`}>What may stand in for it</Link> : null}
         </div>
       )}
       {keep.isError ? <Refused error={keep.error} /> : null}
       {takeBack.isError ? <Refused error={takeBack.error} /> : null}
+      {row.part && !row.doubtful ? <StandIns part={row.part} /> : null}
       {row.part && !row.doubtful ? (
         <AddToJob
           want={{ part: row.part, row: row.id }}

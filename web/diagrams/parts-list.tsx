@@ -1,4 +1,4 @@
-import { type ReactNode, useEffect, useRef, useState } from 'react';
+import { type ReactNode, useEffect, useRef } from 'react';
 import type { DiagramAnswer, DiagramRow } from '../../api/answers/index.ts';
 import { Section } from '../ui/sheet.tsx';
 import { PartsLine } from './parts-line.tsx';
@@ -6,12 +6,14 @@ import { PartsLine } from './parts-line.tsx';
 interface PartsListProps {
   diagram: DiagramAnswer;
   rows: DiagramRow[];
+  /** The line that is open, one at a time. */
+  open: string | null;
+  onOpen: (row: string | null) => void;
   more: ReactNode;
 }
 
-/** The list as read: doubtful lines first, then in printed order. One line is open at a time. */
-export function PartsList({ diagram, rows, more }: PartsListProps) {
-  const [open, setOpen] = useState<string | null>(null);
+/** The list as read: doubtful lines first, then in printed order. */
+export function PartsList({ diagram, rows, open, onOpen, more }: PartsListProps) {
   const next = useRef<string | null>(null);
 
   // After a line is kept the keyboard goes on to the next doubtful one, or back to the line itself.
@@ -30,10 +32,10 @@ export function PartsList({ diagram, rows, more }: PartsListProps) {
       diagram={diagram.id}
       row={row}
       open={row.id === open}
-      onToggle={() => setOpen(open === row.id ? null : row.id)}
+      onToggle={() => onOpen(open === row.id ? null : row.id)}
       onKept={() => {
         next.current = doubtful.find(each => each.id !== row.id)?.id ?? row.id;
-        setOpen(null);
+        onOpen(null);
       }}
     />
   );

@@ -1,5 +1,6 @@
 export { correction } from './correction.ts';
 export { type DiagramRefusal, type DiagramState, diagram } from './diagram.ts';
+export { balloon, balloonCorrection, page, pagePicture } from './drawing.ts';
 export { duty } from './duty.ts';
 export { type EvidenceKind, evidence } from './evidence.ts';
 export { idempotency } from './idempotency.ts';

@@ -10,7 +10,7 @@ import {
   uniqueIndex,
   uuid,
 } from 'drizzle-orm/pg-core';
-import type { Outcome } from '../../../indexer/intake/rows.ts';
+import type { Area, Outcome } from '../../../indexer/intake/rows.ts';
 import { randomId, workshopId } from './columns.ts';
 import { diagram } from './diagram.ts';
 import { part } from './part.ts';
@@ -36,6 +36,8 @@ export const row = pgTable(
     place: text('place').notNull(),
     parent: text('parent'),
     variants: jsonb('variants').$type<{ model: string; qty: number }[]>().notNull(),
+    /** Where it stands on its page; null where its document has no pages. */
+    area: jsonb('area').$type<Area>(),
     outcome: text('outcome').$type<Outcome>().notNull(),
     reason: text('reason'),
     /** For a faulted row: code, message and remedy. */

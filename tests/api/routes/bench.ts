@@ -5,6 +5,7 @@ import { createApp } from '../../../api/app.ts';
 import { refuse } from '../../../api/refusal.ts';
 import { postgresEngine } from '../../../api/search/postgres.ts';
 import type { Service } from '../../../api/service.ts';
+import { drawInChild } from '../../../api/work/draw-in-child.ts';
 import { type ReadDocument, readWaiting } from '../../../api/work/read-waiting.ts';
 import { readDocument, Unreadable } from '../../../indexer/intake/index.ts';
 import { createTestStore, type TestStore } from '../../support/postgres.ts';
@@ -34,6 +35,7 @@ export async function openService(options: Partial<Service> = {}) {
     store,
     engine: postgresEngine,
     readDocument: readHere,
+    drawPage: drawInChild,
     wake: () => {},
     log: entry => void logged.push(entry),
     ports: [],

@@ -1,0 +1,19 @@
+import { sql } from 'drizzle-orm';
+import type { DocumentRows } from '../../indexer/intake/rows.ts';
+import { copyInto } from '../db/copy-rows.ts';
+import { balloon, page } from '../db/schema/index.ts';
+import type { Tx } from '../db/store.ts';
+
+/** Stores a document's pages and the balloons on them, in place of what an earlier reading found. */
+export async function storeDrawing(
+  tx: Tx,
+  diagram: string,
+  { pageSizes = [], balloons }: Pick<DocumentRows, 'pageSizes' | 'balloons'>,
+): Promise<void> {
+  for (const table of ['balloon', 'page'])
+    await tx.execute(sql`delete from ${sql.identifier(table)} where diagram = ${diagram}`);
+  const pages = pageSizes.map(({ page: number, width, height }) => ({ diagram, number, width, height }));
+  await copyInto(tx, page, ['diagram', 'number', 'width', 'height'], pages);
+  const found = balloons.map(spot => ({ ...spot, diagram }));
+  await copyInto(tx, balloon, ['diagram', 'page', 'ref', 'x', 'y'], found);
+}

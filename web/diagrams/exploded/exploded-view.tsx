@@ -1,0 +1,108 @@
+import { useEffect, useState } from 'react';
+import type { DrawingAnswer } from '../../../api/answers/index.ts';
+import { Button } from '../../ui/controls.tsx';
+import { Section } from '../../ui/sheet.tsx';
+import { BalloonEditor } from './balloon-editor.tsx';
+import { Plate } from './plate.tsx';
+import './exploded-view.css';
+
+export type Balloon = DrawingAnswer['balloons'][number];
+
+interface ExplodedViewProps {
+  diagram: string;
+  drawing: DrawingAnswer;
+  /** The line that is looked at. */
+  chosen: string | null;
+  /** Lines that a person should look at. */
+  doubtful: Set<string>;
+  onChoose: (balloon: Balloon) => void;
+}
+
+/** The pages of a diagram, to move about in; a tap on a balloon means its line. The list beside it is its equal. */
+export function ExplodedView({ diagram, drawing, chosen, doubtful, onChoose }: ExplodedViewProps) {
+  const ofChosen = drawing.balloons.filter(balloon => balloon.lines.some(line => line.row === chosen));
+  const [number, setNumber] = useState(firstDrawn(drawing));
+  const [editing, setEditing] = useState(false);
+
+  // Choosing a line turns to a page that shows it, unless this one does.
+  const pageOfChosen = ofChosen.some(balloon => balloon.page === number) ? number : ofChosen[0]?.page;
+  useEffect(() => {
+    if (pageOfChosen) setNumber(pageOfChosen);
+  }, [pageOfChosen]);
+
+  const page = drawing.pages.find(each => each.number === number) ?? drawing.pages[0];
+  if (!page) return null;
+  const onPage = drawing.balloons.filter(balloon => balloon.page === page.number);
+  const Pane = editing ? BalloonEditor : Plate;
+  return (
+    <Section
+      className="exploded"
+      title="Drawing"
+      aside={`${onPage.length} ${onPage.length === 1 ? 'balloon' : 'balloons'}`}
+    >
+      {drawing.pages.length > 1 ? <Pages drawing={drawing} shown={page.number} onTurn={setNumber} /> : null}
+      <Pane
+        key={page.number}
+        diagram={diagram}
+        page={page}
+        balloons={onPage}
+        chosen={ofChosen}
+        doubtful={doubtful}
+        onChoose={onChoose}
+      />
+      <div className="under-drawing">
+        <ul className="legend label">
+          <li>
+            <i className="key chosen" />
+            chosen
+          </li>
+          <li>
+            <i className="key doubtful" />
+            to check
+          </li>
+          <li>
+            <i className="key loose" />
+            no line of that number
+          </li>
+        </ul>
+        <Button weight="thin" aria-pressed={editing} onClick={() => setEditing(!editing)}>
+          {editing ? 'Balloons are right' : 'Put balloons right'}
+        </Button>
+      </div>
+    </Section>
+  );
+}
+
+interface PagesProps {
+  drawing: DrawingAnswer;
+  shown: number;
+  onTurn: (page: number) => void;
+}
+
+/** Turns the pages; each says how many balloons it has. */
+function Pages({ drawing, shown, onTurn }: PagesProps) {
+  const at = drawing.pages.findIndex(page => page.number === shown);
+  const turn = (by: number) => drawing.pages[at + by]?.number;
+  const before = turn(-1);
+  const after = turn(1);
+  return (
+    <nav className="turn-pages" aria-label="Pages of the document">
+      <Button weight="thin" disabled={!before} onClick={() => before && onTurn(before)}>
+        Page before
+      </Button>
+      <span>
+        page <b className="fig">{shown}</b> of <span className="fig">{drawing.pages.length}</span>
+      </span>
+      <Button weight="thin" disabled={!after} onClick={() => after && onTurn(after)}>
+        Next page
+      </Button>
+    </nav>
+  );
+}
+
+/** The page with the most balloons, the first of such: a list often has none. */
+function firstDrawn({ pages, balloons }: DrawingAnswer): number {
+  const count = (page: number) => balloons.filter(balloon => balloon.page === page).length;
+  const [best] = [...pages].sort((a, b) => count(b.number) - count(a.number) || a.number - b.number);
+  return best?.number ?? 1;
+}
