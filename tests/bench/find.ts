@@ -14,6 +14,7 @@ import { openStore, type Store } from '../../api/db/store.ts';
 import { storeReading } from '../../api/diagrams/store-reading.ts';
 import { uploadDiagram } from '../../api/diagrams/upload-diagram.ts';
 import { postgresEngine } from '../../api/search/postgres.ts';
+import { drawInChild } from '../../api/work/draw-in-child.ts';
 import { readHere } from '../api/routes/bench.ts';
 import { Chance } from '../documents/random.ts';
 import type { Asker, Round } from './asker.ts';
@@ -88,6 +89,7 @@ async function ask(store: Store, workshop: string): Promise<Measured[]> {
     store,
     engine: postgresEngine,
     readDocument: readHere,
+    drawPage: drawInChild,
     wake: () => {},
     log: entry => console.error(JSON.stringify(entry)),
     ports: [],

@@ -1,6 +1,5 @@
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
-import { pathToFileURL } from 'node:url';
 import { type Canvas, createCanvas } from '@napi-rs/canvas';
 import { getDocument, VerbosityLevel } from 'pdfjs-dist/legacy/build/pdf.mjs';
 
@@ -22,14 +21,16 @@ const quality = 80;
 /** Draws one page, 1-based, as it is shown, at several scales, the largest first. */
 export async function drawPage(bytes: Uint8Array, number: number): Promise<Picture[]> {
   const folder = dirname(createRequire(import.meta.url).resolve('pdfjs-dist/package.json'));
-  const resource = (name: string) => `${pathToFileURL(join(folder, name)).href}/`;
   const loading = getDocument({
-    data: bytes,
+    // A copy: the library takes what it is given for itself.
+    data: new Uint8Array(bytes),
     isEvalSupported: false,
     verbosity: VerbosityLevel.ERRORS,
-    standardFontDataUrl: resource('standard_fonts'),
-    cMapUrl: resource('cmaps'),
-    wasmUrl: resource('wasm'),
+    useSystemFonts: false,
+    cMapPacked: true,
+    standardFontDataUrl: `${join(folder, 'standard_fonts')}/`,
+    cMapUrl: `${join(folder, 'cmaps')}/`,
+    wasmUrl: `${join(folder, 'wasm')}/`,
   });
   try {
     const page = await (await loading.promise).getPage(number);

@@ -102,6 +102,32 @@ const routes: Record<string, { expects: 'list' | 'refuse' | 'own'; ask: (ids: Id
     expects: 'refuse',
     ask: ({ diagram }) => [{ path: `/api/diagrams/${diagram}/file` }],
   },
+  'GET /api/diagrams/:diagram/drawing': {
+    expects: 'refuse',
+    ask: ({ diagram }) => [{ path: `/api/diagrams/${diagram}/drawing` }],
+  },
+  'GET /api/diagrams/:diagram/pages/:page/picture': {
+    expects: 'refuse',
+    ask: ({ diagram }) => [{ path: `/api/diagrams/${diagram}/pages/1/picture?width=600` }],
+  },
+  'POST /api/diagrams/:diagram/balloons': {
+    expects: 'refuse',
+    ask: ({ diagram }) => [
+      { path: `/api/diagrams/${diagram}/balloons`, body: { page: 1, ref: '1', x: 0.5, y: 0.5 } },
+    ],
+  },
+  'PATCH /api/diagrams/:diagram/balloons/:balloon': {
+    expects: 'refuse',
+    ask: ({ diagram, row }) => [{ path: `/api/diagrams/${diagram}/balloons/${row}`, body: { ref: '2' } }],
+  },
+  'DELETE /api/diagrams/:diagram/balloons/:balloon': {
+    expects: 'refuse',
+    ask: ({ diagram, row }) => [{ path: `/api/diagrams/${diagram}/balloons/${row}` }],
+  },
+  'DELETE /api/diagrams/:diagram/balloon-corrections/:correction': {
+    expects: 'refuse',
+    ask: ({ diagram, row }) => [{ path: `/api/diagrams/${diagram}/balloon-corrections/${row}` }],
+  },
   'POST /api/diagrams/:diagram/read-again': {
     expects: 'refuse',
     ask: ({ diagram }) => [{ path: `/api/diagrams/${diagram}/read-again` }],

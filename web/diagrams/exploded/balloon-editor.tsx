@@ -1,6 +1,7 @@
-import { type FormEvent, type KeyboardEvent, useRef, useState } from 'react';
-import { Button, Field } from '../../ui/controls.tsx';
+import { useState } from 'react';
 import { Refused } from '../../ui/states.tsx';
+import { BalloonHandle } from './balloon-handle.tsx';
+import { BalloonNumber } from './balloon-number.tsx';
 import type { Balloon } from './exploded-view.tsx';
 import { Plate, type PlateProps } from './plate.tsx';
 import { useBalloonChanges } from './use-balloon-changes.ts';
@@ -34,13 +35,12 @@ export function BalloonEditor(props: PlateProps) {
           setHeld(null);
           setEmpty(isOnPage(spot) ? spot : null);
         }}
-      >
-        {({ view, whole }) => (
+        marks={({ view, whole }) => (
           <>
             {balloons.map(balloon => {
               const spot = dragged?.id === balloon.id ? dragged : balloon;
               return (
-                <Handle
+                <BalloonHandle
                   key={balloon.id}
                   balloon={balloon}
                   at={inPane(spot, view, whole)}
@@ -72,22 +72,22 @@ export function BalloonEditor(props: PlateProps) {
             ) : null}
           </>
         )}
-      </Plate>
+      />
       {chosen ? (
-        <NumberForm
+        <BalloonNumber
           key={chosen.id}
           title={`Balloon ${chosen.ref}`}
-          ref_={chosen.ref}
+          standing={chosen.ref}
           busy={changes.busy}
           keep="Keep the number"
           onKeep={ref => changes.change.mutate({ balloon: chosen, to: { ref } })}
           onRemove={() => changes.remove.mutate(chosen, { onSuccess: () => setHeld(null) })}
         />
       ) : empty ? (
-        <NumberForm
+        <BalloonNumber
           key={`${empty.x} ${empty.y}`}
           title="A balloon here"
-          ref_=""
+          standing=""
           busy={changes.busy}
           keep="Put it there"
           onKeep={ref =>
@@ -106,95 +106,3 @@ export function BalloonEditor(props: PlateProps) {
 
 const within = (fraction: number) => Math.min(1, Math.max(0, fraction));
 const isOnPage = ({ x, y }: Point) => x >= 0 && x <= 1 && y >= 0 && y <= 1;
-
-interface HandleProps {
-  balloon: Balloon;
-  at: Point;
-  held: boolean;
-  onHold: () => void;
-  onDrag: (by: Point) => void;
-  onDrop: () => void;
-  onNudge: (by: Point) => void;
-  onRemove: () => void;
-}
-
-/** A balloon to take hold of: by a finger, or by the keyboard with arrows and Delete. */
-function Handle({ balloon, at, held, onHold, onDrag, onDrop, onNudge, onRemove }: HandleProps) {
-  const last = useRef<Point | null>(null);
-  const moved = useRef(false);
-  const onKeyDown = (event: KeyboardEvent) => {
-    const step = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }[event.key];
-    if (step) onNudge({ x: step[0]!, y: step[1]! });
-    else if (event.key === 'Delete') onRemove();
-    else return;
-    event.preventDefault();
-    event.stopPropagation();
-  };
-  return (
-    <button
-      type="button"
-      data-own-gestures
-      className={held ? 'balloon-handle held' : 'balloon-handle'}
-      aria-label={`Balloon ${balloon.ref}: arrow keys move it, Delete takes it out`}
-      aria-pressed={held}
-      style={{ transform: `translate(${at.x}px, ${at.y}px)` }}
-      onClick={onHold}
-      onKeyDown={onKeyDown}
-      onPointerDown={event => {
-        event.currentTarget.setPointerCapture(event.pointerId);
-        last.current = { x: event.clientX, y: event.clientY };
-        moved.current = false;
-      }}
-      onPointerMove={event => {
-        if (!last.current) return;
-        const by = { x: event.clientX - last.current.x, y: event.clientY - last.current.y };
-        if (!moved.current && Math.hypot(by.x, by.y) < 4) return;
-        moved.current = true;
-        last.current = { x: event.clientX, y: event.clientY };
-        onDrag(by);
-      }}
-      onPointerUp={() => {
-        last.current = null;
-        if (moved.current) onDrop();
-      }}
-    >
-      {balloon.ref}
-    </button>
-  );
-}
-
-interface NumberFormProps {
-  title: string;
-  ref_: string;
-  busy: boolean;
-  keep: string;
-  onKeep: (ref: string) => void;
-  onRemove?: () => void;
-}
-
-function NumberForm({ title, ref_, busy, keep, onKeep, onRemove }: NumberFormProps) {
-  const [ref, setRef] = useState(ref_);
-  const submit = (event: FormEvent) => {
-    event.preventDefault();
-    if (ref.trim()) onKeep(ref.trim());
-  };
-  return (
-    <form className="balloon-form" onSubmit={submit}>
-      <Field
-        label={`${title}: its number`}
-        value={ref}
-        maxLength={20}
-        autoComplete="off"
-        onChange={event => setRef(event.target.value)}
-      />
-      <Button type="submit" weight="main" busy={busy} disabled={!ref.trim() || ref.trim() === ref_}>
-        {keep}
-      </Button>
-      {onRemove ? (
-        <Button weight="thin" busy={busy} onClick={onRemove}>
-          It is no balloon
-        </Button>
-      ) : null}
-    </form>
-  );
-}

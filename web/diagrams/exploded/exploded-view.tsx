@@ -3,7 +3,8 @@ import type { DrawingAnswer } from '../../../api/answers/index.ts';
 import { Button } from '../../ui/controls.tsx';
 import { Section } from '../../ui/sheet.tsx';
 import { BalloonEditor } from './balloon-editor.tsx';
-import { Plate } from './plate.tsx';
+import { fromAfar, Plate } from './plate.tsx';
+import type { View } from './view.ts';
 import './exploded-view.css';
 
 export type Balloon = DrawingAnswer['balloons'][number];
@@ -23,12 +24,17 @@ export function ExplodedView({ diagram, drawing, chosen, doubtful, onChoose }: E
   const ofChosen = drawing.balloons.filter(balloon => balloon.lines.some(line => line.row === chosen));
   const [number, setNumber] = useState(firstDrawn(drawing));
   const [editing, setEditing] = useState(false);
+  const [looked, setLooked] = useState<View>(fromAfar);
+  const turnTo = (page: number) => {
+    setNumber(page);
+    setLooked(fromAfar);
+  };
 
   // Choosing a line turns to a page that shows it, unless this one does.
-  const pageOfChosen = ofChosen.some(balloon => balloon.page === number) ? number : ofChosen[0]?.page;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: only a new choice turns the page, so that one may leaf on
   useEffect(() => {
-    if (pageOfChosen) setNumber(pageOfChosen);
-  }, [pageOfChosen]);
+    if (ofChosen[0] && !ofChosen.some(balloon => balloon.page === number)) turnTo(ofChosen[0].page);
+  }, [chosen]);
 
   const page = drawing.pages.find(each => each.number === number) ?? drawing.pages[0];
   if (!page) return null;
@@ -40,7 +46,7 @@ export function ExplodedView({ diagram, drawing, chosen, doubtful, onChoose }: E
       title="Drawing"
       aside={`${onPage.length} ${onPage.length === 1 ? 'balloon' : 'balloons'}`}
     >
-      {drawing.pages.length > 1 ? <Pages drawing={drawing} shown={page.number} onTurn={setNumber} /> : null}
+      {drawing.pages.length > 1 ? <Pages drawing={drawing} shown={page.number} onTurn={turnTo} /> : null}
       <Pane
         key={page.number}
         diagram={diagram}
@@ -49,7 +55,14 @@ export function ExplodedView({ diagram, drawing, chosen, doubtful, onChoose }: E
         chosen={ofChosen}
         doubtful={doubtful}
         onChoose={onChoose}
-      />
+        looked={looked}
+        onLook={setLooked}
+      >
+        <button type="button" aria-pressed={editing} onClick={() => setEditing(!editing)}>
+          {editing ? 'Done' : 'Put right'}
+          <span className="only-heard">: the balloons</span>
+        </button>
+      </Pane>
       <div className="under-drawing">
         <ul className="legend label">
           <li>
@@ -65,9 +78,6 @@ export function ExplodedView({ diagram, drawing, chosen, doubtful, onChoose }: E
             no line of that number
           </li>
         </ul>
-        <Button weight="thin" aria-pressed={editing} onClick={() => setEditing(!editing)}>
-          {editing ? 'Balloons are right' : 'Put balloons right'}
-        </Button>
       </div>
     </Section>
   );

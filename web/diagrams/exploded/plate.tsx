@@ -27,13 +27,19 @@ export interface PlateProps {
   chosen: Balloon[];
   doubtful: Set<string>;
   onChoose: (balloon: Balloon) => void;
+  /** How the page is looked at, as far as it goes, and who hears of a change. */
+  looked: View;
+  onLook: (view: View) => void;
   /** Touched where no balloon is near, in fractions of the page. */
   onEmpty?: (spot: Point) => void;
   /** What stands on the drawing in place of its marks. */
-  children?: (place: { view: View; whole: Extent }) => ReactNode;
+  marks?: (place: { view: View; whole: Extent }) => ReactNode;
+  /** A further button beside those that change its size. */
+  children?: ReactNode;
 }
 
-const whole1: View = { x: 0, y: 0, zoom: 1 };
+/** The whole page. */
+export const fromAfar: View = { x: 0, y: 0, zoom: 1 };
 /** How large a chosen balloon is shown, at least. */
 const closeUp = 2;
 /** How far an arrow key moves the drawing, in pixels. */
@@ -41,20 +47,20 @@ const stride = 60;
 
 /** One page in its pane: drag, pinch, wheel, keys or buttons move it; a tap means the nearest balloon. */
 export function Plate(props: PlateProps) {
-  const { diagram, page, balloons, chosen, doubtful, onChoose, onEmpty, children } = props;
+  const { diagram, page, balloons, chosen, doubtful, onChoose, looked, onLook, onEmpty, marks, children } =
+    props;
   const paneRef = useRef<HTMLFieldSetElement>(null);
   const pane = useExtent(paneRef);
-  const [asked, setView] = useState<View>(whole1);
   const [near, setNear] = useState<Balloon | null>(null);
   const whole = pane ? wholePage(page, pane) : null;
-  const view = whole && pane ? kept(asked, whole, pane) : asked;
+  const view = whole && pane ? kept(looked, whole, pane) : looked;
   const picture = usePicture(diagram, page.number, (whole?.width ?? 0) * view.zoom * pixelRatio());
 
   const zoomBy = (factor: number, about?: Point) => {
-    if (pane) setView(zoomed(view, factor, about ?? { x: pane.width / 2, y: pane.height / 2 }));
+    if (pane) onLook(zoomed(view, factor, about ?? { x: pane.width / 2, y: pane.height / 2 }));
   };
   useGestures(paneRef, {
-    onPan: by => setView({ ...view, x: view.x + by.x, y: view.y + by.y }),
+    onPan: by => onLook({ ...view, x: view.x + by.x, y: view.y + by.y }),
     onZoom: zoomBy,
     onTap: at => {
       if (!whole) return;
@@ -70,15 +76,15 @@ export function Plate(props: PlateProps) {
   // biome-ignore lint/correctness/useExhaustiveDependencies: only a new choice moves the drawing, not each step of moving it
   useEffect(() => {
     if (target && pane && whole && !isSeen(chosen, view, whole, pane))
-      setView(centredOn(first!, closeUp, view, whole, pane));
+      onLook(centredOn(first!, closeUp, view, whole, pane));
   }, [target]);
 
   const onKeyDown = (event: KeyboardEvent) => {
     const step = { ArrowLeft: [1, 0], ArrowRight: [-1, 0], ArrowUp: [0, 1], ArrowDown: [0, -1] }[event.key];
-    if (step) setView({ ...view, x: view.x + step[0]! * stride, y: view.y + step[1]! * stride });
+    if (step) onLook({ ...view, x: view.x + step[0]! * stride, y: view.y + step[1]! * stride });
     else if (event.key === '+' || event.key === '=') zoomBy(1.5);
     else if (event.key === '-') zoomBy(1 / 1.5);
-    else if (event.key === '0') setView(whole1);
+    else if (event.key === '0') onLook(fromAfar);
     else return;
     event.preventDefault();
   };
@@ -107,7 +113,7 @@ export function Plate(props: PlateProps) {
           />
         ) : null}
         {whole && picture.address
-          ? (children?.({ view, whole }) ??
+          ? (marks?.({ view, whole }) ??
             balloons
               .filter(
                 balloon =>
@@ -148,9 +154,10 @@ export function Plate(props: PlateProps) {
         <button type="button" aria-label="Smaller" onClick={() => zoomBy(1 / 1.6)}>
           −
         </button>
-        <button type="button" onClick={() => setView(whole1)}>
+        <button type="button" onClick={() => onLook(fromAfar)}>
           Whole
         </button>
+        {children}
       </div>
     </div>
   );

@@ -13,7 +13,7 @@ export function useChosenBalloon(diagram: string, rows: DiagramRow[], onOpen: (r
     if (line.diagram !== diagram) return navigate(`/diagrams/${line.diagram}#line-${line.row}`);
     onOpen(line.row);
     requestAnimationFrame(() =>
-      document.getElementById(`line-${line.row}`)?.scrollIntoView({ block: 'nearest' }),
+      document.getElementById(`line-${line.row}`)?.scrollIntoView({ block: 'start' }),
     );
   };
 }
