@@ -13,7 +13,7 @@ import { createTestStore, type TestStore } from '../../support/postgres.ts';
 /** The reader in this process: what a child would answer, without starting one for each list. */
 export const readHere: ReadDocument = async (bytes, { name, mediaType }) => {
   try {
-    return readDocument(bytes, name, mediaType);
+    return await readDocument(bytes, name, mediaType);
   } catch (error) {
     throw error instanceof Unreadable ? refuse(error.code, error) : error;
   }
@@ -59,7 +59,7 @@ export async function openService(options: Partial<Service> = {}) {
 
   /** Reads every document that waits. */
   async function readAll(): Promise<void> {
-    while (await readWaiting(store, readHere));
+    while (await readWaiting(store, options.readDocument ?? readHere));
   }
 
   return { app, store, logged, ask, readAll, close: () => store.close() };

@@ -5,12 +5,13 @@ import type {
   DrawingAnswer,
   Uploaded,
 } from '../../../api/answers/index.ts';
+import { readInChild } from '../../../api/work/spawn-reader.ts';
 import { smallPdf } from '../../support/small-pdf.ts';
 import { openBench, openService, type TestBench, type TestService } from './bench.ts';
 
 let service: TestService;
 beforeAll(async () => {
-  service = await openService();
+  service = await openService({ readDocument: readInChild });
 });
 afterAll(() => service.close());
 
