@@ -5,6 +5,7 @@ import type { Measured } from './measured.ts';
 const benches: Record<string, () => Promise<Measured[]>> = {
   reading: async () => (await import('./reading.ts')).benchReading(),
   measure: async () => (await import('./measure.ts')).benchMeasure(),
+  documents: async () => (await import('./documents.ts')).benchDocuments(),
   indexing: async () => (await import('./indexing.ts')).benchIndexing(),
   find: async () =>
     (await import('./find.ts')).benchFind({ lines: Number(values.lines), folder: values.folder }),

@@ -29,6 +29,7 @@ export function findHeaders(sheet: Sheet): Header[] {
 
 function headerIn(line: readonly Word[], sheet: Sheet): Header | null {
   if (line.length < 2 || line.length > 80) return null;
+  if (!mayHead(line)) return null;
   const cells = cutTitles(line, sheet);
   const known = cells.map(({ text }) => headerRoles(text) !== null);
   const first = known.indexOf(true);
@@ -40,6 +41,23 @@ function headerIn(line: readonly Word[], sheet: Sheet): Header | null {
   const texts = titles.map(({ text }) => text);
   if (!isListHeader(texts)) return null;
   return { titles, starts: startsByTitle(texts), box: boxOf(titles) };
+}
+
+/** All the words that titles are made of. */
+const titleWords: ReadonlySet<string> = new Set([...headerWords.keys()].flatMap(phrase => phrase.split(' ')));
+const unspaced = [...headerWords.keys()].filter(phrase => /[\u3000-\u9fff]/.test(phrase));
+
+/** True for a line with words of titles enough to be looked at closely: most lines of a page have none. */
+function mayHead(line: readonly Word[]): boolean {
+  let known = 0;
+  for (const { text } of line) {
+    if (text.length > 40 || /^[\d.,;:()x×/-]+$/.test(text)) continue;
+    const parts = foldHeader(text).split(' ');
+    if (parts.some(part => titleWords.has(part)) || unspaced.some(phrase => text.includes(phrase)))
+      known += 1;
+    if (known === 2) return true;
+  }
+  return false;
 }
 
 /** Words of a title block: what stands beside them heads no list. */

@@ -51,9 +51,10 @@ export async function readPdf(bytes: Uint8Array, options: PdfOptions): Promise<P
 }
 
 async function readPages(
-  { pdf, fonts }: OpenedPdf,
+  opened: OpenedPdf,
   { mostRows, pages, onPage, mayGoOn }: PdfOptions,
 ): Promise<PdfContent> {
+  const { pdf } = opened;
   const builder = new GridBuilder(mostRows);
   const { grid } = builder;
   grid.pages = pdf.numPages;
@@ -72,7 +73,7 @@ async function readPages(
     onPage?.(now, pdf.numPages);
     try {
       const page = await pdf.getPage(now);
-      const content = await readPage(page, fonts, layerShown);
+      const content = await readPage(page, opened, layerShown);
       pageSizes.push({ page: now, width: content.width, height: content.height, rotation: page.rotate });
       const found = readContent(now, content, builder, before);
       before = found.shapes.length > 0 ? found.shapes : before;

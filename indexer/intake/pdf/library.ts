@@ -10,7 +10,7 @@ interface Message {
   action?: string;
   callbackId?: number;
   data?: unknown;
-  chunk?: { fnArray?: number[]; argsArray?: unknown[] };
+  chunk?: { fnArray?: number[]; argsArray?: unknown[]; length?: number };
 }
 
 /**
@@ -20,17 +20,16 @@ interface Message {
 class Port {
   other: Port | null = null;
   private readonly listeners = new Set<Listener>();
-  private readonly overhear: (message: Message) => void;
+  private readonly overhear: (message: Message) => Message;
 
-  constructor(overhear: (message: Message) => void = () => undefined) {
+  constructor(overhear: (message: Message) => Message = message => message) {
     this.overhear = overhear;
   }
 
   postMessage(message: Message): void {
-    this.overhear(message);
+    const data = this.overhear(message);
     const painting = message.action === 'obj' || message.action === 'commonobj';
     if (painting && message.callbackId === undefined) return;
-    const data = kept(message);
     queueMicrotask(() => {
       for (const listener of this.other!.listeners) listener({ data });
     });
@@ -45,14 +44,29 @@ class Port {
   }
 }
 
-/** The list of what is painted is emptied by its sender once it is sent. */
-function kept(message: Message): Message {
-  const { chunk } = message;
-  if (!chunk?.fnArray || !chunk.argsArray) return message;
-  return {
-    ...message,
-    chunk: { ...chunk, fnArray: chunk.fnArray.slice(), argsArray: chunk.argsArray.slice() },
-  };
+/** What is painted on a page, as pdf.js lists it: its operators and the arguments of each. */
+export class PaintedList {
+  operators: number[][] = [];
+  arguments: unknown[][] = [];
+
+  /** Takes a part of the list out of a message on its way; its sender empties it once it is sent. */
+  take(message: Message): Message {
+    const { chunk } = message;
+    if (!chunk?.fnArray || !chunk.argsArray) return message;
+    this.operators.push(chunk.fnArray.slice());
+    this.arguments.push(chunk.argsArray.slice());
+    return { ...message, chunk: { ...chunk, fnArray: [], argsArray: [], length: 0 } };
+  }
+
+  /** Gives each operator with its arguments, and forgets them. */
+  drain(use: (operator: number, args: readonly unknown[] | null) => void): void {
+    const { operators, arguments: args } = this;
+    this.operators = [];
+    this.arguments = [];
+    operators.forEach((part, nth) => {
+      for (let at = 0; at < part.length; at += 1) use(part[at]!, args[nth]![at] as readonly unknown[] | null);
+    });
+  }
 }
 
 /** The most pixels of an image that is looked at; what covers a page at 600 dpi has 35 million. */
@@ -61,6 +75,7 @@ const mostPixels = 36_000_000;
 export interface OpenedPdf {
   pdf: PDFDocumentProxy;
   fonts: FontMatrices;
+  painted: PaintedList;
 }
 
 /**
@@ -71,8 +86,10 @@ export async function openPdf(bytes: Uint8Array): Promise<OpenedPdf> {
   const { pdfjs, worker: half, folder } = await load();
   const fonts = new FontMatrices();
   const near = new Port();
-  const far = new Port(({ action, data }) => {
-    if (action === 'commonobj') fonts.learn(data);
+  const painted = new PaintedList();
+  const far = new Port(message => {
+    if (message.action === 'commonobj') fonts.learn(message.data);
+    return painted.take(message);
   });
   near.other = far;
   far.other = near;
@@ -91,7 +108,7 @@ export async function openPdf(bytes: Uint8Array): Promise<OpenedPdf> {
     cMapUrl: `${join(folder, 'cmaps')}/`,
     cMapPacked: true,
   } as Parameters<typeof pdfjs.getDocument>[0]).promise;
-  return { pdf, fonts };
+  return { pdf, fonts, painted };
 }
 
 interface WorkerHalf {
@@ -102,9 +119,12 @@ interface WorkerHalf {
 async function load() {
   const require = createRequire(import.meta.url);
   drawsWithout(require);
+  // The build for older programs replaces this for all, by a slower one.
+  const { push } = Array.prototype;
   const pdfjs = await import('pdfjs-dist/legacy/build/pdf.mjs');
   // @ts-expect-error the half that parses comes without types
   const worker = (await import('pdfjs-dist/legacy/build/pdf.worker.mjs')) as WorkerHalf;
+  Array.prototype.push = push;
   return { pdfjs, worker, folder: dirname(require.resolve('pdfjs-dist/package.json')) };
 }
 

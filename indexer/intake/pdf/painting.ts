@@ -26,7 +26,23 @@ export class Painting {
   }
 
   copy(): Painting {
-    return Object.assign(Object.create(Painting.prototype) as Painting, this);
+    const same = new Painting(this.map, this.clip);
+    same.fill = this.fill;
+    same.stroke = this.stroke;
+    same.fillAlpha = this.fillAlpha;
+    same.strokeAlpha = this.strokeAlpha;
+    same.blends = this.blends;
+    same.masked = this.masked;
+    same.lineWidth = this.lineWidth;
+    same.font = this.font;
+    same.fontSize = this.fontSize;
+    same.charSpacing = this.charSpacing;
+    same.wordSpacing = this.wordSpacing;
+    same.stretch = this.stretch;
+    same.leading = this.leading;
+    same.rise = this.rise;
+    same.mode = this.mode;
+    return same;
   }
 
   clipTo(left: number, top: number, right: number, bottom: number, map: Matrix = identity): void {

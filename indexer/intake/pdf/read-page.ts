@@ -1,5 +1,6 @@
 import type { PDFPageProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import type { FontMatrices } from './font-matrices.ts';
+import type { OpenedPdf } from './library.ts';
 import { type Matrix, mapBox, times } from './matrix.ts';
 import { operators as op } from './operators.ts';
 import type { PageContent } from './page-content.ts';
@@ -15,14 +16,13 @@ export type LayerShown = (layer: unknown) => boolean;
 /** Reads what stands on a page from the list of what is painted on it, in one pass. */
 export async function readPage(
   page: PDFPageProxy,
-  fonts: FontMatrices,
+  { fonts, painted }: OpenedPdf,
   layerShown: LayerShown,
 ): Promise<PageContent> {
   const { width, height, transform } = page.getViewport({ scale: 1 });
-  const list = await page.getOperatorList();
+  await page.getOperatorList();
   const painter = new PageReader(width, height, transform as unknown as Matrix, fonts, layerShown);
-  for (let at = 0; at < list.fnArray.length; at += 1)
-    painter.take(list.fnArray[at]!, list.argsArray[at] as Arguments);
+  painted.drain((operator, args) => painter.take(operator, args));
   return painter.content;
 }
 

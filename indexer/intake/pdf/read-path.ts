@@ -39,7 +39,8 @@ export function readSubpaths(path: Float32Array, map: Matrix): Subpath[] {
     const { points, box } = open!;
     const sx = mapX(map, px, py);
     const sy = mapY(map, px, py);
-    points.push(sx, sy);
+    points[points.length] = sx;
+    points[points.length] = sy;
     if (sx < box.left) box.left = sx;
     if (sx > box.right) box.right = sx;
     if (sy < box.top) box.top = sy;
@@ -67,18 +68,19 @@ export function readSubpaths(path: Float32Array, map: Matrix): Subpath[] {
       add(x, y);
       at += 3;
     } else if (code === curveTo) {
-      const [x1, y1, x2, y2, x3, y3] = path.subarray(at + 1, at + 7) as unknown as number[];
-      for (const t of [0.25, 0.5, 0.75]) add(cubic(x, x1!, x2!, x3!, t), cubic(y, y1!, y2!, y3!, t));
-      x = x3!;
-      y = y3!;
+      const [x1, y1, x2, y2] = [path[at + 1]!, path[at + 2]!, path[at + 3]!, path[at + 4]!];
+      const [x3, y3] = [path[at + 5]!, path[at + 6]!];
+      for (const t of [0.25, 0.5, 0.75]) add(cubic(x, x1, x2, x3, t), cubic(y, y1, y2, y3, t));
+      x = x3;
+      y = y3;
       open!.curves += 1;
       add(x, y);
       at += 7;
     } else if (code === quadraticTo) {
-      const [x1, y1, x2, y2] = path.subarray(at + 1, at + 5) as unknown as number[];
-      for (const t of [0.25, 0.5, 0.75]) add(square(x, x1!, x2!, t), square(y, y1!, y2!, t));
-      x = x2!;
-      y = y2!;
+      const [x1, y1, x2, y2] = [path[at + 1]!, path[at + 2]!, path[at + 3]!, path[at + 4]!];
+      for (const t of [0.25, 0.5, 0.75]) add(square(x, x1, x2, t), square(y, y1, y2, t));
+      x = x2;
+      y = y2;
       open!.curves += 1;
       add(x, y);
       at += 5;
