@@ -20,7 +20,8 @@ export async function smallPdf({ lines, balloons }: SmallPdf): Promise<Uint8Arra
   const rows = [['Ref', 'Part No', 'Description', 'Qty'], ...lines];
   rows.forEach((cells, at) => {
     const y = 360 - at * 18;
-    cells.forEach((cell, column) => page.drawText(cell, { x: columns[column]!, y, size: 10, font }));
+    for (const [column, cell] of cells.entries())
+      page.drawText(cell, { x: columns[column]!, y, size: 10, font });
     page.drawLine({ start: { x: 45, y: y - 5 }, end: { x: 540, y: y - 5 }, thickness: 0.5 });
   });
   return pdf.save();
