@@ -3,6 +3,7 @@ import { dictionary } from './categories/dictionary.ts';
 import { categories, dimKeysOf } from './categories/index.ts';
 import { isHandedness, settleHand } from './categories/settle-hand.ts';
 import { type Choice, chooseCategory } from './choose-category.ts';
+import { gatherEvidence } from './gather-evidence.ts';
 import { readCanonical } from './read-canonical.ts';
 import { gatherAttrs } from './reading/attributes.ts';
 import { Claim } from './reading/claim.ts';
@@ -112,21 +113,13 @@ function finish(line: Line, claim: Claim, choice: Choice): Evidenced {
   const doubts = definition.name === 'plain' ? [] : doubtsOf(line);
   for (const doubt of doubts) claim.doubt(doubt);
   claim.withdraw(differing(line).map(({ start, end }) => ({ start, end })));
-  const { head } = choice;
-  if (head?.unknownBehind) claim.features.add('unknown-behind');
-  if (head?.unknownFirst && head.category !== 'plain') claim.features.add('unknown-first');
-  if (choice.others.length > 0) claim.features.add('other-noun');
-  if (claim.review) claim.features.add('review');
   const alternatives = choice.others.map(category =>
     alternative(category, 'its name stands in the line too'),
   );
   if (line.misread.length > 0) alternatives.unshift(...asMended(line, claim));
   const dims = claim.dims(dimKeysOf(claim.category));
   const implied = claim.impliedDims();
-  if (Object.keys(dims).length === 0) claim.features.add('no-sizes');
-  claim.features.add(`is-${claim.category}`);
-  if (choice.unknownWords > 0) claim.features.add('unknown-words');
-  if (hasUnreadFigures(line, claim)) claim.features.add('unread-figures');
+  gatherEvidence(claim, line, choice, definition.sizeDims);
   const certainty = certaintyOf(claim.features);
   const size = writeSize(claim.category, dims, implied);
   const review = claim.review || certainty < 0.7;
@@ -147,16 +140,6 @@ function finish(line: Line, claim: Claim, choice: Choice): Evidenced {
     notes: claim.notes,
   };
   return { reading, features: claim.features, line };
-}
-
-/** Whether figures stand in the line that no field came from. */
-function hasUnreadFigures({ tokens, qty }: Line, { spans }: Claim): boolean {
-  for (let at = 0; at < tokens.length; at++) {
-    const { kind, start, end } = tokens[at]!;
-    if (kind !== 'number' || (qty && at >= qty.first && at <= qty.last)) continue;
-    if (!spans.some(span => span.start <= start && span.end >= end)) return true;
-  }
-  return false;
 }
 
 /** The reading with misread figures mended: another way to mean the line, whose mended sizes the claim itself does not give. */
@@ -184,7 +167,7 @@ const unsureCertainty = 0.3;
 /** A line of the sheet, or one that only a person can decide. */
 function noPart(line: Line, choice: Choice): Evidenced {
   const unsure = choice.category === 'unsure';
-  const features = new Set([...choice.features, `is-${choice.category}`]);
+  const features = new Set(choice.features);
   // Two lines run together have two quantities.
   const counted = unsure && line.qty !== null && !features.has('left-open');
   const reading: Reading = {

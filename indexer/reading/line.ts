@@ -43,6 +43,8 @@ export interface Line {
   taught: string[];
   /** The order in which the line's document prints sizes, where it is known. */
   orders: SizeOrders | undefined;
+  /** Tokens that are quantities, references, part numbers, prices, threads, standards: 1 where they are. */
+  taken: Uint8Array;
   /** Tokens that only name a dimension: `wire` of 0.4 wire. */
   labels: ReadonlySet<number>;
   /** The heading's own hits: what kind of part the list is about. */
@@ -105,6 +107,7 @@ export function analyse(text: string, context: LineContext, dictionary: Dictiona
     labels,
     ranged,
     mended,
+    taken,
     cut,
     taught,
     orders: context.orders,

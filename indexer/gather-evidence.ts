@@ -1,0 +1,50 @@
+import type { Choice } from './choose-category.ts';
+import type { Claim } from './reading/claim.ts';
+import { known } from './reading/dictionary.ts';
+import type { Line } from './reading/line.ts';
+
+/**
+ * Adds to a claim's features what a person would look at to trust it: whether its sizes are all there, what of the line no field
+ * came from, and which words nobody knows. {@link evidence} says what each means.
+ *
+ * @param sizeDims the dimensions that make the category's size
+ */
+export function gatherEvidence(claim: Claim, line: Line, choice: Choice, sizeDims: readonly string[]): void {
+  const { features } = claim;
+  const { head, unknownWords, others } = choice;
+  if (claim.review) features.add('review');
+  if (claim.category === 'plain') {
+    if (head === null) features.add('guessed-plain');
+    if (others.length > 0) features.add('plain-other-noun');
+    if (unknownWords > 0) features.add('plain-unknown-words');
+    if (head?.unknownBehind) features.add('plain-unknown-behind');
+    return;
+  }
+  if (head?.unknownBehind) features.add('unknown-behind');
+  if (head?.unknownFirst) features.add('unknown-first');
+  if (others.length > 0) features.add('other-noun');
+  if (unknownWords === 1) features.add('unknown-word');
+  if (unknownWords > 1) features.add('unknown-words');
+  if (line.measures.length === 0 && line.threads.length === 0 && !features.has('designation'))
+    features.add('name-alone');
+  else if (sizeDims.length > 0 && sizeDims.every(key => claim.has(key))) features.add('complete');
+  else if (!features.has('designation')) features.add('incomplete');
+  if (line.measures.some(measure => !isGiven(claim, measure))) features.add('size-left');
+  if (hasFigureLeft(line, claim)) features.add('figure-left');
+}
+
+const isGiven = ({ spans }: Claim, { start, end }: { start: number; end: number }) =>
+  spans.some(span => span.start <= start && span.end >= end);
+
+/** Whether a figure stands in the line that is neither size nor quantity, reference, price, standard or known phrase. */
+function hasFigureLeft(
+  { tokens, hits, measures, standards, threads, taken, qty }: Line,
+  claim: Claim,
+): boolean {
+  const told = known(tokens, hits);
+  for (const { first, last } of [...measures, ...standards, ...threads, ...(qty ? [qty] : [])])
+    told.fill(1, first, last + 1);
+  return tokens.some(
+    (token, at) => token.kind === 'number' && !told[at] && !taken[at] && !isGiven(claim, token),
+  );
+}
