@@ -15,6 +15,7 @@ export function gatherEvidence(claim: Claim, line: Line, choice: Choice, sizeDim
   if (claim.review) features.add('review');
   if (claim.category === 'plain') {
     if (head === null) features.add('guessed-plain');
+    if (line.groups.some(g => g.thread ?? g.joined)) features.add('plain-sized');
     if (others.length > 0) features.add('plain-other-noun');
     if (unknownWords > 0) features.add('plain-unknown-words');
     if (head?.unknownBehind) features.add('plain-unknown-behind');

@@ -76,6 +76,7 @@ export function analyse(text: string, context: LineContext, dictionary: Dictiona
   const standards = readEach(tokens, taken, standardAt);
   const threads = readEach(tokens, taken, threadAt);
   let hits = dictionary.find(tokens);
+  if (standards.length > 0) hits = hits.filter(hit => !standards.some(s => holds(s, hit)));
   if (context.abbreviations) {
     const own = withOwnWords(hits, tokens, context.abbreviations, dictionary);
     hits = own.hits;
@@ -115,6 +116,10 @@ export function analyse(text: string, context: LineContext, dictionary: Dictiona
     heading,
   };
 }
+
+/** A word inside a standard's name is none of its own: the AS of AS568 is no Dutch shaft. */
+const holds = (outer: { first: number; last: number }, inner: { first: number; last: number }) =>
+  inner.first >= outer.first && inner.last <= outer.last;
 
 function measuresOf(groups: readonly Group[]): Measure[] {
   const all: Measure[] = [];
