@@ -1,7 +1,9 @@
 import type { Choice } from './choose-category.ts';
 import type { Claim } from './reading/claim.ts';
-import { known } from './reading/dictionary.ts';
+import { kindBits, known } from './reading/dictionary.ts';
 import type { Line } from './reading/line.ts';
+import { type Measure, otherUnits } from './reading/measures.ts';
+import { mm } from './units/length.ts';
 
 /**
  * Adds to a claim's features what a person would look at to trust it: whether its sizes are all there, what of the line no field
@@ -13,6 +15,7 @@ export function gatherEvidence(claim: Claim, line: Line, choice: Choice, sizeDim
   const { features } = claim;
   const { head, unknownWords, others } = choice;
   if (claim.review) features.add('review');
+  if (speaksOfSheet(line)) features.add('sheet-word');
   if (claim.category === 'plain') {
     if (head === null) features.add('guessed-plain');
     if (line.groups.some(g => g.thread ?? g.joined)) features.add('plain-sized');
@@ -30,14 +33,29 @@ export function gatherEvidence(claim: Claim, line: Line, choice: Choice, sizeDim
     features.add('name-alone');
   else if (sizeDims.length > 0 && sizeDims.every(key => claim.has(key))) features.add('complete');
   else if (!features.has('designation')) features.add('incomplete');
-  if (line.measures.some(measure => !isGiven(claim, measure))) features.add('size-left');
+  if (line.measures.some(m => isSize(m, line) && !isGiven(claim, m))) features.add('size-left');
   if (hasFigureLeft(line, claim)) features.add('figure-left');
 }
+
+/** Whether a word of the sheet stands in the line: see, figure, end of. Small words that join say nothing. */
+const speaksOfSheet = ({ tokens, hits }: Line): boolean =>
+  hits.some(({ first, kinds }) => (kinds & kindBits.sheet) !== 0 && !joiningWords.has(tokens[first]!.text));
+
+const joiningWords = new Set(['and', 'the', 'by']);
 
 const isGiven = ({ spans }: Claim, { start, end }: { start: number; end: number }) =>
   spans.some(span => span.start <= start && span.end >= end);
 
-/** Whether a figure stands in the line that is neither size nor quantity, reference, price, standard or known phrase. */
+/** Whether a number may be a size: not the reference in front of a name, and not longer than any part. */
+const isSize = ({ first, last, whole, unitStated, um }: Measure, { tokens }: Line): boolean => {
+  const next = tokens[last + 1];
+  const reference = first === 0 && whole && !unitStated && next?.kind === 'word' && next.gap > 0;
+  return !reference && um < longest;
+};
+
+const longest = mm(3_000);
+
+/** Whether a figure stands in the line that is neither size nor quantity, weight, reference, price, standard or known phrase. */
 function hasFigureLeft(
   { tokens, hits, measures, standards, threads, taken, qty }: Line,
   claim: Claim,
@@ -46,6 +64,11 @@ function hasFigureLeft(
   for (const { first, last } of [...measures, ...standards, ...threads, ...(qty ? [qty] : [])])
     told.fill(1, first, last + 1);
   return tokens.some(
-    (token, at) => token.kind === 'number' && !told[at] && !taken[at] && !isGiven(claim, token),
+    (token, at) =>
+      token.kind === 'number' &&
+      !told[at] &&
+      !taken[at] &&
+      !otherUnits.has(tokens[at + 1]?.text ?? '') &&
+      !isGiven(claim, token),
   );
 }

@@ -60,6 +60,7 @@ const layers: string[][] = [
   ['indexer/categories'],
   [
     'indexer/choose-category.ts',
+    'indexer/gather-evidence.ts',
     'indexer/read.ts',
     'indexer/read-canonical.ts',
     'indexer/verdict.ts',

@@ -1,4 +1,5 @@
 import type { Claim } from '../reading/claim.ts';
+import type { Line } from '../reading/line.ts';
 
 /** What a cylindrical and a domed head are with each drive: DIN 912 and DIN 84; ISO 7380, DIN 7985 and ISO 14583. */
 const byDrive: Readonly<Record<string, Readonly<Record<string, string>>>> = {
@@ -24,6 +25,26 @@ export function settleHead(claim: Claim): void {
   if (named === undefined) drop(claim, 'head');
   else attrs['head'] = named;
 }
+
+/**
+ * The letter behind a standard's size names its cross recess: H for Phillips, Z for Pozidriv (ISO 4757), as in DIN 7985 - M3x16 - Z.
+ */
+export function settleRecess(claim: Claim, { tokens, standards, threads }: Line): void {
+  if (claim.attrs['drive'] !== 'phillips' || standards.length === 0) return;
+  const sized = threads.at(-1)?.last ?? -1;
+  const letter = tokens.find(
+    (t, at) =>
+      at > sized &&
+      /^[hz]$/.test(t.text) &&
+      (t.gap > 0 || tokens[at - 1]?.text === '-') &&
+      !follows(tokens, at),
+  );
+  if (letter?.text === 'z') claim.attrs['drive'] = 'pozidriv';
+  if (letter) claim.span('drive', letter);
+}
+
+const follows = (tokens: Line['tokens'], at: number) =>
+  tokens[at + 1]?.gap === 0 && tokens[at + 1]!.kind !== 'mark';
 
 function rename({ attrs, spans }: Claim, from: string, to: string, value: string): void {
   delete attrs[from];

@@ -3,13 +3,14 @@ import type { Line } from '../reading/line.ts';
 import { inUnit, type Measure } from '../reading/measures.ts';
 import type { Thread } from '../reading/threads.ts';
 import { inch, mm } from '../units/length.ts';
-import { settleHead } from './settle-head.ts';
+import { settleHead, settleRecess } from './settle-head.ts';
 import { giveLabelled, unlabelledGroups } from './settle-labels.ts';
 import { giveThread } from './settle-thread.ts';
 
 /** Settles thread and length of a screw; a tapping or wood screw has a diameter instead of a thread. */
 export function settleScrew(claim: Claim, line: Line): void {
   settleHead(claim);
+  settleRecess(claim, line);
   const used = giveLabelled(claim, line, { length: 'length' });
   const tapping = claim.attrs['type'] === 'self-tapping' || claim.attrs['type'] === 'wood';
   const threaded = giveThread(claim, line, false);

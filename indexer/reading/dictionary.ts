@@ -85,10 +85,13 @@ const hitOf = (first: number, last: number, { entries, kinds, nouns, langs }: Me
   langs,
 });
 
-/** Which tokens belong to a phrase that was found: 1 where they do. */
-export function known(tokens: readonly Token[], hits: readonly Hit[]): Uint8Array {
+/** Which tokens belong to a phrase or another thing that was found: 1 where they do. */
+export function known(
+  tokens: readonly Token[],
+  found: readonly { first: number; last: number }[],
+): Uint8Array {
   const known = new Uint8Array(tokens.length);
-  for (const { first, last } of hits) known.fill(1, first, last + 1);
+  for (const { first, last } of found) known.fill(1, first, last + 1);
   return known;
 }
 

@@ -11,6 +11,7 @@ export const evidence = {
   'thread-alone': 'a thread and a describing word, without a name',
   'guessed-plain': 'words that no dictionary holds, taken for a part of no measured kind',
   'sheet-words': 'words of a sheet, not of a part',
+  'sheet-word': 'such a word stands beside the name of a part',
   'other-noun': 'the name of another part stands in the line too',
   'plain-other-noun': 'a part of no measured kind, beside the name of one',
   'plain-sized': 'a part of no measured kind, beside a thread or a size of several numbers',

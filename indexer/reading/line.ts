@@ -1,7 +1,7 @@
 import { type Cell, type Column, columnsOf, cutCells, nameCells } from './cells.ts';
 import type { Place } from './claim.ts';
 import type { Quantity } from './count.ts';
-import { type Dictionary, type Hit, known } from './dictionary.ts';
+import { type Dictionary, type Hit, kindBits, known } from './dictionary.ts';
 import { type Group, groupSizes, spreadInches, spreadUnit } from './groups.ts';
 import { gluedLabels, labelSizes } from './label-sizes.ts';
 import { markCells } from './mark-cells.ts';
@@ -76,7 +76,7 @@ export function analyse(text: string, context: LineContext, dictionary: Dictiona
   const standards = readEach(tokens, taken, standardAt);
   const threads = readEach(tokens, taken, threadAt);
   let hits = dictionary.find(tokens);
-  if (standards.length > 0) hits = hits.filter(hit => !standards.some(s => holds(s, hit)));
+  if (standards.length > 0) hits = hits.filter(outside(standards, tokens));
   if (context.abbreviations) {
     const own = withOwnWords(hits, tokens, context.abbreviations, dictionary);
     hits = own.hits;
@@ -117,9 +117,11 @@ export function analyse(text: string, context: LineContext, dictionary: Dictiona
   };
 }
 
-/** A word inside a standard's name is none of its own: the AS of AS568 is no Dutch shaft. */
-const holds = (outer: { first: number; last: number }, inner: { first: number; last: number }) =>
-  inner.first >= outer.first && inner.last <= outer.last;
+/** A word inside a standard's name means nothing by itself: the AS of AS568 is no Dutch shaft. The body's name stays known. */
+function outside(standards: readonly StandardName[], tokens: readonly Token[]): (hit: Hit) => boolean {
+  const named = known(tokens, standards);
+  return ({ first, kinds }) => !named[first] || kinds === kindBits.finish;
+}
 
 function measuresOf(groups: readonly Group[]): Measure[] {
   const all: Measure[] = [];

@@ -49,7 +49,7 @@ const units = new Map<string, readonly [unit: LengthUnit, factor: number]>(
 );
 
 /** Units that say a number is no length. */
-const otherUnits = new Set(
+export const otherUnits: ReadonlySet<string> = new Set(
   (
     'kg g gr gram lb lbs oz n nm v w a ma mah hz khz mhz rpm deg ° % $ € £ ml cc cl m ft hr h min st nd rd th ohm uf bar psi ' +
     'k c f kv awg wt pcs pc off ea'

@@ -22,6 +22,11 @@ const stated: [line: string, attrs: Record<string, unknown>][] = [
   ['hex bolt 3/8-24 x 1 gr. 8', { head: 'hex', grade: '8' }],
   ['Dado esagonale M10 classe 8', { type: 'hex', grade: '8' }],
   ['M6 washer, A2', { grade: 'A2', material: 'stainless' }],
+  // ISO 898-2 classes behind a nut's standard; ISO 4757 letters behind a screw's.
+  ['Prevailing torque hexagon nut ISO 7040-M5-8', { type: 'lock', grade: '8' }],
+  ['hex nut M3 ISO 4032 8', { type: 'hex', grade: '8' }],
+  ['DIN 7985 M3x16 Z', { head: 'pan', drive: 'pozidriv' }],
+  ['DIN 7985 M3x16 - H', { head: 'pan', drive: 'phillips' }],
   // The finer kind stands, whichever comes first.
   ['Sechskantmutter DIN 985 M5', { type: 'lock' }],
   ['NUT, CASTELLATED, HEXAGON, M5', { type: 'castle' }],
