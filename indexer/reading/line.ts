@@ -82,8 +82,6 @@ export function analyse(text: string, context: LineContext, dictionary: Dictiona
     hits = own.hits;
     taught.push(...own.notes);
   }
-  if (standards.length > 0)
-    hits = hits.filter(hit => !standards.some(s => s.first <= hit.first && hit.last <= s.last));
   const qty = findQuantity(tokens, cells, hits, at => taken[at] === 1);
   takeFigures(tokens, cells, hits, qty, taken);
   const measures = readMeasures(tokens, taken, gluedLabels(tokens, hits), context);
