@@ -4,18 +4,12 @@ import { abbreviationsIn } from './abbreviations.ts';
 import { DecimalLesson } from './decimal-mark.ts';
 import { dittoEnd } from './dittos.ts';
 import { findLanguage, type Language } from './language.ts';
+import { aloneContext, type ListedLine } from './listed-line.ts';
 import { ReadTaught } from './read-taught.ts';
 import { OrderLesson } from './size-order.ts';
 import { type Unit, UnitLesson } from './unit.ts';
 
-/** One line of a list with what it stands under. */
-export interface ListedLine {
-  text: string;
-  /** The heading above it, or the names of its columns; '' where it has neither. */
-  under: string;
-  /** The words of the part that an indent makes it belong to; '' where none does. */
-  parent: string;
-}
+export type { ListedLine } from './listed-line.ts';
 
 /** All the lines of a document, and its own words about them. */
 export interface ListedDocument {
@@ -61,9 +55,3 @@ export function teach({ lines, headers, front }: ListedDocument): Taught {
   };
   return { language, unit: settledUnit, reader: () => new ReadTaught(taught, language) };
 }
-
-/** What is known of a line where its document teaches nothing. */
-export const aloneContext = ({ under }: ListedLine, language: Language | null): LineContext => ({
-  lang: language ?? undefined,
-  context: under || undefined,
-});

@@ -1,8 +1,9 @@
 import { type Evidenced, readWithEvidence } from '../read.ts';
 import type { LineContext, Reading } from '../reading/reading.ts';
 import { dittoEnd, fillFromAbove, withoutDitto } from './dittos.ts';
-import { aloneContext, type ListedLine } from './index.ts';
+
 import type { Language } from './language.ts';
+import { aloneContext, type ListedLine } from './listed-line.ts';
 
 /** Reads the lines of one document in their order, each with what the document taught. */
 export class ReadTaught {
