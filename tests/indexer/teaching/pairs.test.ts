@@ -163,6 +163,22 @@ describe('what one document can’t know is left', () => {
 
 const columns = 'Ref | Part no | Description | Qty';
 
+test.each([
+  'RH = round head',
+  'Note: RH = round head',
+  'Abbreviations: CSK = countersunk, RH: round head',
+  'RH – round head',
+  'RH means round head',
+])('%s defines RH', front => {
+  const { rows } = document(['SCREW RH M4x10'], [front]);
+  expect(rows.at(-1)!.reading!.attrs).toEqual({ head: 'round' });
+});
+
+test.each(['Model RH-40', 'Fig. 3 = drag assembly', 'RH', 'Issue A: 2019'])('%s defines no RH', front => {
+  const { rows } = document(['SCREW RH M4x10'], [front]);
+  expect(rows.at(-1)!.reading!.attrs).toEqual({ hand: 'right' });
+});
+
 describe('headings, indents and ditto marks name what stands under them', () => {
   const under = (heading: string) => {
     const { rows } = readDocument(
