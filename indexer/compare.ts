@@ -1,4 +1,5 @@
 import { categories } from './categories/index.ts';
+import type { Article } from './categories/judge.ts';
 import type { Size } from './size.ts';
 
 /** How two sizes of one category differ in one dimension; `difference` is b less a, null where they are no numbers. */
@@ -46,4 +47,55 @@ export function nearness(a: Size, b: Size): number | null {
     0,
   );
   return Math.round(Math.sqrt(sum) * 1000) / 1000;
+}
+
+/** A dimension or attribute of two articles side by side; null where it is not known of one. */
+export interface Compared {
+  key: string;
+  label: string;
+  kind: 'dimension' | 'attribute';
+  a: number | string | boolean | null;
+  b: number | string | boolean | null;
+  /** b less a, where both are numbers. */
+  difference: number | null;
+  /** `open` where one of them does not say: never taken for the same. */
+  standing: 'same' | 'differs' | 'open';
+}
+
+/**
+ * Every dimension and every attribute that two articles of one category have, side by side: dimensions first, in the
+ * order of the size, then what makes another article, then what else is stated. Lengths in millimetres. Articles of two
+ * categories share no dimensions: an empty list.
+ */
+export function compareArticles(a: Article, b: Article): Compared[] {
+  if (a.category !== b.category) return [];
+  const { dims, itemAttrs } = categories.get(a.category)!;
+  const stated = [...Object.keys(a.attrs), ...Object.keys(b.attrs)];
+  return [
+    ...dims.map(({ key, label }) =>
+      sideBySide(key, label, 'dimension', a.dims[key] ?? a.implied[key], b.dims[key] ?? b.implied[key]),
+    ),
+    ...[...new Set([...itemAttrs, ...stated])].map(key =>
+      sideBySide(key, key, 'attribute', a.attrs[key], b.attrs[key]),
+    ),
+  ].filter(({ a: one, b: other }) => one !== null || other !== null);
+}
+
+function sideBySide(
+  key: string,
+  label: string,
+  kind: Compared['kind'],
+  a: Compared['a'] | undefined,
+  b: Compared['b'] | undefined,
+): Compared {
+  const known = a !== undefined && b !== undefined;
+  return {
+    key,
+    label,
+    kind,
+    a: a ?? null,
+    b: b ?? null,
+    difference: typeof a === 'number' && typeof b === 'number' ? Math.round((b - a) * 1000) / 1000 : null,
+    standing: !known ? 'open' : a === b ? 'same' : 'differs',
+  };
 }

@@ -7,7 +7,13 @@ export type { CategoryDefinition, Dimension, PublishedSize } from './categories/
 export type { DimensionLine, Drawing, Path, Point, Stroke, View } from './categories/drawing.ts';
 export { categories } from './categories/index.ts';
 export type { Measurable } from './categories/measurable.ts';
-export { compareSizes, type DimensionDifference, nearness } from './compare.ts';
+export {
+  type Compared,
+  compareArticles,
+  compareSizes,
+  type DimensionDifference,
+  nearness,
+} from './compare.ts';
 export { type Duty, duties, isCritical } from './duty.ts';
 export { proposeDuty } from './duty-words.ts';
 export { type FitAnswer, type FitCandidate, type FitRequest, fit, type Seat } from './fit.ts';

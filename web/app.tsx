@@ -4,6 +4,7 @@ import { BenchProvider, useBench } from './bench.tsx';
 import { DiagramPage } from './diagrams/diagram-page.tsx';
 import { DiagramsPage } from './diagrams/diagrams-page.tsx';
 import { ModelPage } from './diagrams/model-page.tsx';
+import { ComparePage } from './find/compare-page.tsx';
 import { FindPage } from './find/find-page.tsx';
 import { PartPage } from './find/part-page.tsx';
 import { SizePage } from './find/size-page.tsx';
@@ -36,6 +37,11 @@ export function App() {
           <Route path="/find">
             <AtABench>
               <FindPage />
+            </AtABench>
+          </Route>
+          <Route path="/compare">
+            <AtABench>
+              <ComparePage />
             </AtABench>
           </Route>
           <Route path="/sizes/:size">

@@ -4,7 +4,7 @@ import { useBench } from './bench.tsx';
 import './top.css';
 
 const places = [
-  { path: '/find', name: 'Find', also: ['/sizes', '/parts'] },
+  { path: '/find', name: 'Find', also: ['/sizes', '/parts', '/compare'] },
   { path: '/measure', name: 'Measure', also: ['/fit', '/gauge'] },
   { path: '/diagrams', name: 'Diagrams', also: ['/models'] },
   { path: '/jobs', name: 'Jobs', also: [] },

@@ -12,6 +12,7 @@
  *   GET    /api/find?q=                                             → Found
  *   GET    /api/sizes                                              → SizesKnown
  *   GET    /api/sizes/:size                                         → SizeAnswer
+ *   GET    /api/compare?a=&b=                                      → Comparison   (a part's id, or a size in any writing)
  *   GET    /api/makers                                              → Makers
  *   GET    /api/models                                              → Models
  *   GET    /api/models/:model                                       → ModelAnswer
@@ -53,6 +54,7 @@
  */
 export type * from './bench.ts';
 export type { DifferenceAnswer, DutyAnswer, ModelRef, Named } from './common.ts';
+export type * from './compare.ts';
 export type * from './diagram.ts';
 export type * from './drawing.ts';
 export type * from './find.ts';

@@ -57,10 +57,8 @@ async function storeParts(tx: Tx, { maker, model }: Subject, lines: Line[]): Pro
   const ids = new Map(known.map(one => [one.key, one.id]));
   await tx.execute(sql`
     insert into touched
-    select part.id, part.size
-    from jsonb_array_elements_text(${JSON.stringify([...ids.values()])}::jsonb) as named(id)
-    join part on part.id = named.id::uuid
-    where part.id not in (select id from touched)`);
+    select id, size from part
+    where id = any(${`{${[...ids.values()].join(',')}}`}::uuid[]) and id not in (select id from touched)`);
   await tx.execute(sql`analyze touched`);
   return new Map([...keys].map(([rowKey, key]) => [rowKey, ids.get(key)!]));
 }

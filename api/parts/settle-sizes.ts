@@ -23,6 +23,8 @@ export async function settleSizes(tx: Tx, model: string): Promise<void> {
     join row on row.part = part.id
     join diagram on diagram.id = row.diagram
     where part.size is distinct from touched.size`);
+  // Without statistics it is taken for thousands of models, and every line there is would be read.
+  await tx.execute(sql`analyze resized`);
   await tx.execute(sql`
     create temporary table taken on commit drop as
     select distinct part.size, diagram.model

@@ -1,11 +1,16 @@
 import { createRoute, z } from '@hono/zod-openapi';
+import { comparison } from '../answers/compare.ts';
 import { found, size } from '../answers/find.ts';
+import { compare } from '../finding/compare.ts';
 import { find } from '../finding/find.ts';
 import { sizePage } from '../finding/size-page.ts';
 import type { Service } from '../service.ts';
 import { jsonAnswer, router } from '../valid.ts';
 
-/** Finding: anything a repairer types, and the page of a size. */
+/** A part by its id, or a size or article in any writing. */
+const thing = z.string().trim().min(1).max(400);
+
+/** Finding: anything a repairer types, the page of a size, and two things side by side. */
 export const findingRoutes = ({ store, engine }: Service) =>
   router()
     .openapi(
@@ -30,5 +35,19 @@ export const findingRoutes = ({ store, engine }: Service) =>
       async c => {
         const { size: asked } = c.req.valid('param');
         return c.json(await store.inWorkshop(c.get('workshop'), tx => sizePage(tx, asked)), 200);
+      },
+    )
+    .openapi(
+      createRoute({
+        method: 'get',
+        path: '/api/compare',
+        request: { query: z.object({ a: thing, b: thing }) },
+        responses: {
+          200: jsonAnswer(comparison, 'The two side by side, and each in the place of the other.'),
+        },
+      }),
+      async c => {
+        const { a, b } = c.req.valid('query');
+        return c.json(await store.inWorkshop(c.get('workshop'), tx => compare(tx, a, b)), 200);
       },
     );

@@ -73,16 +73,21 @@ async function fill(store: Store, mark: string, lines: number): Promise<string> 
     );
     await storeReading(store, (await store.claimDiagram(600))!, read);
     done += read.rows.length;
+    // Statistics before the server takes them by itself, which is a minute later.
+    if ([5_000, 25_000, 100_000, 300_000].includes(done)) await asOwner(store.server, 'analyze');
     if (done % 50_000 === 0)
       console.error(`  ${done} lines in ${Math.round((performance.now() - start) / 1000)} s`);
   }
-  await withConnection(store.server, 'fettle_admin', async sql => {
-    await sql`set role fettle_owner`;
-    await sql`vacuum (analyze)`;
-  });
+  await asOwner(store.server, 'vacuum (analyze)');
   await writeFile(mark, workshop);
   return workshop;
 }
+
+const asOwner = (server: Server, statement: string) =>
+  withConnection(server, 'fettle_admin', async sql => {
+    await sql`set role fettle_owner`;
+    await sql.unsafe(statement);
+  });
 
 async function ask(store: Store, workshop: string): Promise<Measured[]> {
   const app = createApp({

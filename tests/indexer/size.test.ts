@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import {
+  type CategoryName,
   categories,
+  compareArticles,
   compareSizes,
   designationsOf,
   easilyConfused,
@@ -108,6 +110,31 @@ test('compareSizes names each dimension that differs, in the order of the size',
     dimension: 'thread',
     difference: null,
   });
+});
+
+describe('compareArticles', () => {
+  const article = (text: string) => {
+    const { category, dims, implied, attrs } = read(text);
+    return { category: category as CategoryName, dims, implied, attrs };
+  };
+  const standing = (a: string, b: string) =>
+    Object.fromEntries(compareArticles(article(a), article(b)).map(row => [row.key, row.standing]));
+
+  test('names every dimension and attribute, the same ones too, and takes open for no equal', () =>
+    expect(standing('ball bearing 5x11x4 ZZ', 'ball bearing 5x11x3')).toEqual({
+      bore: 'same',
+      od: 'same',
+      width: 'differs',
+      seal: 'open',
+    }));
+  // ISO 261: the coarse pitch of M3 is 0.5, of M2.5 0.45.
+  test('a pitch that only the standard gives is compared as well', () => {
+    const rows = compareArticles(article('pan head screw M3x8'), article('countersunk screw M2.5x8'));
+    expect(rows.find(row => row.key === 'pitch')).toMatchObject({ a: 0.5, b: 0.45, difference: -0.05 });
+    expect(rows.find(row => row.key === 'head')).toMatchObject({ standing: 'differs', kind: 'attribute' });
+  });
+  test('two kinds of part share nothing to compare', () =>
+    expect(compareArticles(article('bearing 5x11x4'), article('screw M3x8'))).toEqual([]));
 });
 
 test('nearness: nought for equal sizes, null across categories, and symmetric', () => {

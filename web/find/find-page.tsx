@@ -101,9 +101,9 @@ function Answer({ found, q }: { found: Found; q: string }) {
       {exact ? <SizeView size={exact.size} attrs={understood?.attrs} /> : null}
       {!exact && sizes.length > 0 ? <SizeHits title="Sizes" hits={sizes} /> : null}
       {sizes.length === 0 && near.length > 0 && !numbered ? (
-        <SizeHits title="None exactly; these are near" hits={near} />
+        <SizeHits title="None exactly; these are near" hits={near} wanted={understood?.size} />
       ) : null}
-      {otherParts.length > 0 ? <PartHits parts={otherParts} /> : null}
+      {otherParts.length > 0 ? <PartHits parts={otherParts} wanted={understood?.size} /> : null}
       {models.length > 0 ? (
         <Section title="Models" aside={models.length}>
           <ul className="rows">

@@ -8,6 +8,7 @@ import { Size } from '../part/size.tsx';
 import { Verdict } from '../part/verdict.tsx';
 import { Section } from '../ui/sheet.tsx';
 import { Asked } from '../ui/states.tsx';
+import { WhyNot } from './compare-form.tsx';
 
 /** What may stand in for a part, judged one way, each with its reasons, worst first. */
 export function InterchangeView({ part }: { part: string }) {
@@ -42,7 +43,7 @@ function Ready({ answer }: { answer: Interchange }) {
             <h3>{title}</h3>
             <ul className="rows">
               {candidates.map(candidate => (
-                <CandidateRow key={candidate.part.id} candidate={candidate} />
+                <CandidateRow key={candidate.part.id} wanted={answer.part.id} candidate={candidate} />
               ))}
             </ul>
           </div>
@@ -52,7 +53,12 @@ function Ready({ answer }: { answer: Interchange }) {
   );
 }
 
-function CandidateRow({ candidate: { part, verdict, reasons } }: { candidate: Candidate }) {
+interface CandidateRowProps {
+  wanted: string;
+  candidate: Candidate;
+}
+
+function CandidateRow({ wanted, candidate: { part, verdict, reasons } }: CandidateRowProps) {
   return (
     <li className="candidate">
       <Verdict verdict={verdict} />
@@ -72,6 +78,9 @@ function CandidateRow({ candidate: { part, verdict, reasons } }: { candidate: Ca
         {part.models.length > 0 ? (
           <p className="label">in {part.models.map(model => model.name).join(', ')}</p>
         ) : null}
+        <p>
+          <WhyNot a={wanted} b={part.id} of={part.number ?? part.name} />
+        </p>
       </div>
     </li>
   );

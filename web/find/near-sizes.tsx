@@ -1,7 +1,8 @@
 import type { SizeAnswer } from '../../api/answers/index.ts';
 import { canShowDifference, Difference } from '../drawing/difference.tsx';
 import { differenceWords } from '../part/difference.ts';
-import { SizeLink } from '../part/size.tsx';
+import { SizeLink, sizeWords } from '../part/size.tsx';
+import { WhyNot } from './compare-form.tsx';
 import { whereWords } from './where-words.ts';
 
 /** Sizes that could be taken for this one, what differs named and, where its section can show it, hatched; then the rest. */
@@ -39,7 +40,9 @@ function Rows({ of, near }: { of: SizeAnswer; near: SizeAnswer['near'] }) {
               <SizeLink size={each.size} />{' '}
               <b className="look-here">{each.differences.map(differenceWords).join(', ')}</b>
             </p>
-            <p className="label">{whereWords(each)}</p>
+            <p className="label">
+              {whereWords(each)} <WhyNot a={of.size} b={each.size} of={sizeWords(each.size)} />
+            </p>
           </div>
         </li>
       ))}

@@ -3,6 +3,7 @@ import type { PartHit } from '../../api/answers/index.ts';
 import { Size, titleOf } from '../part/size.tsx';
 import { LineMark, Triangle } from '../ui/marks.tsx';
 import { Section } from '../ui/sheet.tsx';
+import { WhyNot } from './compare-form.tsx';
 
 const because: Record<PartHit['matched'], string> = {
   number: 'its number',
@@ -11,8 +12,14 @@ const because: Record<PartHit['matched'], string> = {
   size: 'its size',
 };
 
+interface PartHitsProps {
+  parts: PartHit[];
+  /** The size that was asked for: a part of another size has a way to why it is not that. */
+  wanted?: string | null | undefined;
+}
+
 /** Parts that answer, with their sizes and the models that take them. */
-export function PartHits({ parts }: { parts: PartHit[] }) {
+export function PartHits({ parts, wanted }: PartHitsProps) {
   return (
     <Section title="Parts" aside={parts.length}>
       <table className="folds part-hits">
@@ -58,7 +65,12 @@ export function PartHits({ parts }: { parts: PartHit[] }) {
                 ) : null}
               </td>
               <td className="models">{part.models.map(model => model.name).join(', ')}</td>
-              <td className="by quiet">{because[part.matched]}</td>
+              <td className="by quiet">
+                {because[part.matched]}{' '}
+                {wanted && part.size && part.size !== wanted ? (
+                  <WhyNot a={wanted} b={part.id} of={part.number ?? part.name} />
+                ) : null}
+              </td>
             </tr>
           ))}
         </tbody>

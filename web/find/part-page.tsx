@@ -12,6 +12,7 @@ import { certaintyWords, Evidence } from '../part/evidence.tsx';
 import { attributeWords, headingOf, Size, sizeWords } from '../part/size.tsx';
 import { Section, Sheet } from '../ui/sheet.tsx';
 import { Asked } from '../ui/states.tsx';
+import { CompareForm } from './compare-form.tsx';
 import { InterchangeView } from './interchange.tsx';
 import { Assembly, Succession } from './part-relations.tsx';
 import './find.css';
@@ -58,6 +59,9 @@ function Ready({ part }: { part: PartAnswer }) {
           </Section>
           <Section title="What hangs on it">
             <DutyQuestion of="part" id={part.id} duty={part.duty} />
+          </Section>
+          <Section title="Why not another?" className="no-print">
+            <CompareForm a={part.number ?? part.name} fixed={part.id} />
           </Section>
           <Succession part={part} />
           <Assembly title="Ships with it" parts={part.includes} />

@@ -2,13 +2,21 @@ import type { NearSize, SizeHit } from '../../api/answers/index.ts';
 import { fitWords } from '../fit/fit-words.ts';
 import { chanceWords } from '../measure/chance.ts';
 import { differenceWords } from '../part/difference.ts';
-import { headingOf, SizeLink } from '../part/size.tsx';
+import { headingOf, SizeLink, sizeWords } from '../part/size.tsx';
 import { Triangle } from '../ui/marks.tsx';
 import { Section } from '../ui/sheet.tsx';
+import { WhyNot } from './compare-form.tsx';
 import { whereWords } from './where-words.ts';
 
-/** Sizes that answer, each with how many parts and models take it. */
-export function SizeHits({ title, hits }: { title: string; hits: (SizeHit | NearSize)[] }) {
+interface SizeHitsProps {
+  title: string;
+  hits: (SizeHit | NearSize)[];
+  /** The size that was asked for, where these are only near it. */
+  wanted?: string | null | undefined;
+}
+
+/** Sizes that answer, or come near, each with how many parts and models take it. */
+export function SizeHits({ title, hits, wanted }: SizeHitsProps) {
   return (
     <Section title={title} aside={hits.length}>
       <ul className="rows size-hits">
@@ -28,6 +36,12 @@ export function SizeHits({ title, hits }: { title: string; hits: (SizeHit | Near
                   On the shaft: {fitWords(hit.onShaft)}; clearance{' '}
                   {chanceWords(hit.onShaft.clearanceProbability)}
                 </span>
+              ) : null}
+              {wanted ? (
+                <>
+                  {' '}
+                  <WhyNot a={wanted} b={hit.size} of={sizeWords(hit.size)} />
+                </>
               ) : null}
             </p>
             {hit.caution ? (

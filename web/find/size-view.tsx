@@ -11,6 +11,7 @@ import { inchFraction } from '../part/inch.ts';
 import { headingOf, Size, sizeWords } from '../part/size.tsx';
 import { Section } from '../ui/sheet.tsx';
 import { Asked, Empty } from '../ui/states.tsx';
+import { CompareForm } from './compare-form.tsx';
 import { NearSizes } from './near-sizes.tsx';
 import { Uses } from './uses.tsx';
 
@@ -63,6 +64,7 @@ function Ready({ answer, attrs }: { answer: SizeAnswer; attrs: Attrs }) {
         </Section>
         <Section title="Near, but not it" aside="what differs is named" className="nearby">
           <NearSizes of={answer} near={answer.near} />
+          <CompareForm a={answer.size} fixed={answer.size} />
         </Section>
       </div>
     </div>

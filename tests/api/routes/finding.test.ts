@@ -1,5 +1,12 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { Found, Interchange, Models, PartAnswer, SizeAnswer } from '../../../api/answers/index.ts';
+import type {
+  Comparison,
+  Found,
+  Interchange,
+  Models,
+  PartAnswer,
+  SizeAnswer,
+} from '../../../api/answers/index.ts';
 import { openBench, openService, type TestBench, type TestService } from './bench.ts';
 
 let service: TestService;
@@ -197,6 +204,50 @@ describe('GET /api/parts/:part/interchange', () => {
     expect((await interchange('CV8')).caution).toBeNull();
     await bench.good(`/api/models/${winch.id}/duty`, { method: 'PUT', body: { duty: 'not-stated' } });
     expect((await interchange('CV8')).caution).not.toBeNull();
+  });
+});
+
+describe('GET /api/compare', () => {
+  const compare = (a: string, b: string) =>
+    bench.good<Comparison>(`/api/compare?a=${encodeURIComponent(a)}&b=${encodeURIComponent(b)}`);
+
+  test('two parts by their numbers: what differs, and each in the place of the other', async () => {
+    const { a, b, rows, bForA, aForB } = await compare('BR-201', 'br202');
+    expect([a.part?.number, b.part?.number]).toEqual(['BR-201', 'BR-202']);
+    expect(rows.filter(row => row.standing === 'differs')).toMatchObject([
+      { key: 'width', a: 4, b: 3, difference: -1 },
+    ]);
+    expect(rows.find(row => row.key === 'seal')).toMatchObject({ b: null, standing: 'open' });
+    // Narrower leaves a gap that can be shimmed; wider pinches: the two ways are not one.
+    expect(bForA.verdict).toBe('fits-with-care');
+    expect(aForB.verdict).toBe('does-not-fit');
+    expect(aForB.reasons[0]).toMatchObject({ gate: 'width', severity: 'stops' });
+  });
+
+  test('a part and a size in any writing', async () => {
+    const [part] = (await find('BR-301')).parts;
+    const { b, rows } = await compare(part!.id, 'CSK screw M3 x 8');
+    expect(b).toMatchObject({ part: null, size: 'screw M3x0.5x8', attrs: { head: 'countersunk' } });
+    expect(rows.find(row => row.key === 'head')).toMatchObject({ a: 'pan', b: 'countersunk' });
+  });
+
+  test('the duty of the wanted one decides, each way by its own', async () => {
+    const { bForA, aForB } = await compare('CV8', 'BR-201');
+    expect(bForA.verdict).toBe('does-not-fit');
+    expect(bForA.caution).toMatch(/maker's part only/);
+    expect(aForB.verdict).not.toBe('does-not-fit');
+    expect(aForB.caution).toBeNull();
+  });
+
+  test('another kind of part has no dimension to compare, and says so', async () => {
+    const { rows, bForA } = await compare('bearing 5x11x4', 'washer 5x11x4');
+    expect(rows).toEqual([]);
+    expect(bForA).toMatchObject({ verdict: 'does-not-fit', reasons: [{ gate: 'category' }] });
+  });
+
+  test('what is neither is refused with what would do', async () => {
+    const problem = await bench.refused('/api/compare?a=BR-201&b=something');
+    expect(problem).toMatchObject({ code: 'not-a-size', place: 'b' });
   });
 });
 

@@ -53,6 +53,13 @@ const routes: Record<string, { expects: 'list' | 'refuse' | 'own'; ask: (ids: Id
   },
   'GET /api/sizes': { expects: 'list', ask: () => [{ path: '/api/sizes' }] },
   'GET /api/sizes/:size': { expects: 'list', ask: () => [{ path: '/api/sizes/bearing%205x11x4' }] },
+  'GET /api/compare': {
+    expects: 'refuse',
+    ask: ({ part }) => [
+      { path: `/api/compare?a=${part}&b=bearing%205x11x4` },
+      { path: `/api/compare?a=bearing%205x11x4&b=${part}` },
+    ],
+  },
   'GET /api/makers': { expects: 'list', ask: () => [{ path: '/api/makers' }] },
   'GET /api/models': { expects: 'list', ask: () => [{ path: '/api/models' }] },
   'GET /api/models/:model': { expects: 'refuse', ask: ({ model }) => [{ path: `/api/models/${model}` }] },
