@@ -1,4 +1,5 @@
 import type { Dims } from '../reading/reading.ts';
+import { attributesOf } from '../standards/part-standards.ts';
 import { inch, mm } from '../units/length.ts';
 import type { CategoryDefinition } from './definition.ts';
 import { drawBall } from './draw-rod.ts';
@@ -50,7 +51,7 @@ export const ball: CategoryDefinition = {
       ja: 'ボールプランジャー, ボールバルブ, ボールジョイント',
     },
   },
-  standards: { 'DIN 5401': {}, 'ISO 3290': {}, 'ISO 3290-1': {} },
+  standards: attributesOf('ball'),
   stems: [],
   settle: (claim, line) => {
     const used = giveLabelled(claim, line, labels);

@@ -1,3 +1,4 @@
+import { attributesOf } from '../standards/part-standards.ts';
 import { mm } from '../units/length.ts';
 import type { CategoryDefinition } from './definition.ts';
 import { drawRing } from './draw-ring.ts';
@@ -93,7 +94,7 @@ export const bushing: CategoryDefinition = {
       nl: 'afstandsbus',
     },
   },
-  standards: { 'ISO 3547': {}, 'DIN 1494': {}, 'ISO 4379': {}, 'DIN 1850': {}, 'ISO 2795': {} },
+  standards: attributesOf('bushing'),
   stems: [],
   settle: (claim, line) => settleRing(claim, line, { inside: 'id', outside: 'od', across: 'length' }, labels),
   ...plainSize('id', 'od', 'length'),

@@ -2,6 +2,7 @@ import type { Claim } from '../reading/claim.ts';
 import type { Line } from '../reading/line.ts';
 import type { Dims } from '../reading/reading.ts';
 import type { Token } from '../reading/tokens.ts';
+import { attributesOf } from '../standards/part-standards.ts';
 import { mm } from '../units/length.ts';
 import type { CategoryDefinition } from './definition.ts';
 import { drawGear } from './draw-gear.ts';
@@ -98,7 +99,7 @@ export const gear: CategoryDefinition = {
       ja: 'ギアケース, ギヤケース, ギアボックス, ギヤボックス, ギアカバー',
     },
   },
-  standards: { 'DIN 867': {}, 'ISO 53': {} },
+  standards: attributesOf('gear'),
   stems: [],
   settle,
   write: (dims: Dims) =>

@@ -1,3 +1,4 @@
+import { attributesOf } from '../standards/part-standards.ts';
 import type { CategoryDefinition } from './definition.ts';
 
 /** A part of no measured kind: its maker and part number are its item. */
@@ -10,22 +11,7 @@ export const plain: CategoryDefinition = {
   itemAttrs: [],
   labels: {},
   words: { nouns: {} },
-  standards: {
-    'DIN 6885': {},
-    'DIN 6888': {},
-    'DIN 7337': {},
-    'DIN 975': {},
-    'DIN 976': {},
-    'DIN 976-1': {},
-    'DIN 660': {},
-    'DIN 661': {},
-    'DIN 703': {},
-    'DIN 705': {},
-    'ISO 2936': {},
-    'DIN 911': {},
-    'DIN 71412': {},
-    'DIN 7337-A': {},
-  },
+  standards: attributesOf('plain'),
   stems: [],
   settle: () => {},
   write: () => null,

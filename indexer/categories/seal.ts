@@ -1,3 +1,4 @@
+import { attributesOf } from '../standards/part-standards.ts';
 import { mm } from '../units/length.ts';
 import type { CategoryDefinition } from './definition.ts';
 import { drawRing } from './draw-ring.ts';
@@ -78,7 +79,7 @@ export const seal: CategoryDefinition = {
       ja: 'シールプレート',
     },
   },
-  standards: { 'DIN 3760': {}, 'DIN 3761': {}, 'ISO 6194': {}, 'DIN 5419': { material: 'felt' } },
+  standards: attributesOf('seal'),
   stems: [],
   settle: (claim, line) => {
     settleRing(claim, line, { inside: 'id', outside: 'od', across: 'thickness', lone: 'thin' }, labels);

@@ -1,3 +1,4 @@
+import { attributesOf } from '../standards/part-standards.ts';
 import { mm } from '../units/length.ts';
 import type { CategoryDefinition } from './definition.ts';
 import { drawRod } from './draw-rod.ts';
@@ -55,7 +56,7 @@ export const shaft: CategoryDefinition = {
       ja: '寸切り, 寸切りボルト, 全ネジ, シャフトホルダー, カップリング',
     },
   },
-  standards: { 'ISO 286': {} },
+  standards: attributesOf('shaft'),
   stems: [],
   settle: settleRod,
   ...plainSize('dia', 'length'),

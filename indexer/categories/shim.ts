@@ -1,5 +1,6 @@
 import type { Dims } from '../reading/reading.ts';
 import { shimRings, stockedShimThicknesses } from '../standards/din-988.ts';
+import { attributesOf } from '../standards/part-standards.ts';
 import { mm, toMm } from '../units/length.ts';
 import type { CategoryDefinition } from './definition.ts';
 import { drawRing } from './draw-ring.ts';
@@ -40,7 +41,7 @@ export const shim: CategoryDefinition = {
     },
     plain: { en: 'shim stock, shim sheet, shim kit' },
   },
-  standards: { 'DIN 988': {} },
+  standards: attributesOf('shim'),
   stems: [],
   settle: (claim, line) => {
     for (const thread of line.threads) claim.text('thread', thread.name, thread);

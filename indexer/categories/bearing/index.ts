@@ -1,6 +1,7 @@
 import type { Claim } from '../../reading/claim.ts';
 import type { Line } from '../../reading/line.ts';
 import { inUnit, type Measure } from '../../reading/measures.ts';
+import { attributesOf } from '../../standards/part-standards.ts';
 import { mm } from '../../units/length.ts';
 import type { CategoryDefinition, LabelMeanings } from '../definition.ts';
 import { settleRing } from '../settle-ring.ts';
@@ -106,13 +107,7 @@ export const bearing: CategoryDefinition = {
   itemAttrs: ['type', 'flanged', 'seal', 'clearance', 'material'],
   labels,
   words,
-  standards: {
-    'DIN 625': {},
-    'ISO 15': {},
-    'DIN 617': { type: 'needle' },
-    'DIN 618': { type: 'needle' },
-    'DIN 711': { type: 'thrust' },
-  },
+  standards: attributesOf('bearing'),
   stems,
   designationAt,
   settle,

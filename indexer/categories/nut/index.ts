@@ -1,6 +1,7 @@
 import type { Claim } from '../../reading/claim.ts';
 import type { Line } from '../../reading/line.ts';
 import type { Measure } from '../../reading/measures.ts';
+import { attributesOf } from '../../standards/part-standards.ts';
 import { mm } from '../../units/length.ts';
 import type { CategoryDefinition } from '../definition.ts';
 import { withGrades } from '../grades.ts';
@@ -12,7 +13,6 @@ import { examples } from './examples.ts';
 import { rules } from './verdict.ts';
 import { words } from './words.ts';
 
-const lock = { type: 'lock' };
 const labels = { thickness: 'thickness', height: 'thickness' };
 
 /** The last number behind a standard and a thread is the nut's class (ISO 898-2): ISO 4032 - M8 - 8, hex nut M3 ISO 4032 8. */
@@ -50,39 +50,7 @@ export const nut: CategoryDefinition = {
   itemAttrs: ['type', 'hand', 'material'],
   labels,
   words: withGrades(words),
-  standards: {
-    'DIN 934': { type: 'hex' },
-    'ISO 4032': { type: 'hex' },
-    'ISO 4033': { type: 'hex' },
-    'ISO 8673': { type: 'hex' },
-    'DIN 439': { type: 'jam' },
-    'DIN 936': { type: 'jam' },
-    'ISO 4035': { type: 'jam' },
-    'ISO 4036': { type: 'jam' },
-    'DIN 985': lock,
-    'DIN 982': lock,
-    'DIN 980': lock,
-    'DIN 6924': lock,
-    'ISO 7040': lock,
-    'ISO 7042': lock,
-    'ISO 10511': lock,
-    'DIN 1587': { type: 'cap' },
-    'DIN 917': { type: 'cap' },
-    'DIN 986': { type: 'cap' },
-    'DIN 935': { type: 'castle' },
-    'DIN 937': { type: 'castle' },
-    'DIN 6923': { type: 'flange' },
-    'ISO 4161': { type: 'flange' },
-    'DIN 6926': { type: 'flange' },
-    'DIN 557': { type: 'square' },
-    'DIN 562': { type: 'square' },
-    'DIN 315': { type: 'wing' },
-    'DIN 508': { type: 't-nut' },
-    'DIN 466': {},
-    'DIN 467': {},
-    'DIN 1804': {},
-    'JIS B 1181': { type: 'hex' },
-  },
+  standards: attributesOf('nut'),
   stems: [],
   settle,
   write: writeThread,

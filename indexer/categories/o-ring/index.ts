@@ -3,6 +3,7 @@ import type { Line } from '../../reading/line.ts';
 import { inUnit, type Measure } from '../../reading/measures.ts';
 import type { Dims } from '../../reading/reading.ts';
 import { oRings, oRingsOfSection } from '../../standards/o-rings.ts';
+import { attributesOf } from '../../standards/part-standards.ts';
 import { meetNearest, meets, mm, toMm, type Um } from '../../units/length.ts';
 import type { CategoryDefinition } from '../definition.ts';
 import { giveLabelled, unlabelledGroups } from '../settle-labels.ts';
@@ -115,7 +116,7 @@ export const oRing: CategoryDefinition = {
   itemAttrs: ['material'],
   labels,
   words,
-  standards: { 'DIN 3771': {}, 'ISO 3601': {}, 'ISO 3601-1': {}, 'JIS B 2401': {}, 'AS 568': {} },
+  standards: attributesOf('o-ring'),
   stems,
   designationAt,
   settle,

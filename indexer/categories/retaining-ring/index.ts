@@ -2,6 +2,7 @@ import type { Claim } from '../../reading/claim.ts';
 import type { Line } from '../../reading/line.ts';
 import type { Dims } from '../../reading/reading.ts';
 import type { StandardName } from '../../reading/standards.ts';
+import { attributesOf } from '../../standards/part-standards.ts';
 import {
   din6799EClips,
   eClip,
@@ -28,10 +29,6 @@ const labels = {
   thickness: 'thickness',
   width: 'thickness',
 };
-
-const external = { type: 'external' };
-const internal = { type: 'internal' };
-const eClipType = { type: 'e-clip' };
 
 function settle(claim: Claim, line: Line, standard: StandardName | null): void {
   const used = giveLabelled(claim, line, labels);
@@ -120,17 +117,7 @@ export const retainingRing: CategoryDefinition = {
   itemAttrs: ['type', 'material'],
   labels,
   words,
-  standards: {
-    'DIN 471': external,
-    'DIN 472': internal,
-    'DIN 6799': eClipType,
-    'DIN 7993': {},
-    'DIN 9045': {},
-    'DIN 983': external,
-    'DIN 984': internal,
-    'JIS B 2804': {},
-    'JIS B 2805': {},
-  },
+  standards: attributesOf('retaining-ring'),
   stems: [],
   settle,
   ...plainSize('dia'),

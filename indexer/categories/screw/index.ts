@@ -1,3 +1,4 @@
+import { attributesOf } from '../../standards/part-standards.ts';
 import { mm } from '../../units/length.ts';
 import type { CategoryDefinition } from '../definition.ts';
 import { withGrades } from '../grades.ts';
@@ -6,7 +7,6 @@ import { parseThreadedLength, writeThreadedLength } from '../settle-thread.ts';
 import { designationOfThread, threadedSizes } from '../threaded-sizes.ts';
 import { drawing } from './drawing.ts';
 import { examples } from './examples.ts';
-import { standards } from './standards.ts';
 import { rules } from './verdict.ts';
 import { words } from './words.ts';
 
@@ -31,7 +31,7 @@ export const screw: CategoryDefinition = {
   itemAttrs: ['head', 'drive', 'type', 'grade', 'hand', 'material'],
   labels: { length: 'length' },
   words: withGrades(words),
-  standards,
+  standards: attributesOf('screw'),
   stems: [],
   settle: settleScrew,
   write: writeThreadedLength,

@@ -1,3 +1,4 @@
+import { attributesOf } from '../../standards/part-standards.ts';
 import { mm } from '../../units/length.ts';
 import type { CategoryDefinition } from '../definition.ts';
 import { withGrades } from '../grades.ts';
@@ -22,25 +23,7 @@ export const setScrew: CategoryDefinition = {
   itemAttrs: ['point', 'drive', 'type', 'grade', 'hand', 'material'],
   labels: { length: 'length' },
   words: withGrades(words),
-  standards: {
-    'DIN 913': { drive: 'hex-socket', point: 'flat' },
-    'ISO 4026': { drive: 'hex-socket', point: 'flat' },
-    'DIN 914': { drive: 'hex-socket', point: 'cone' },
-    'ISO 4027': { drive: 'hex-socket', point: 'cone' },
-    'DIN 915': { drive: 'hex-socket', point: 'dog' },
-    'ISO 4028': { drive: 'hex-socket', point: 'dog' },
-    'DIN 916': { drive: 'hex-socket', point: 'cup' },
-    'ISO 4029': { drive: 'hex-socket', point: 'cup' },
-    'DIN 417': { drive: 'slotted', point: 'dog' },
-    'DIN 438': { drive: 'slotted', point: 'cup' },
-    'DIN 551': { drive: 'slotted', point: 'flat' },
-    'DIN 553': { drive: 'slotted', point: 'cone' },
-    'ISO 4766': { drive: 'slotted', point: 'flat' },
-    'ISO 7434': { drive: 'slotted', point: 'cone' },
-    'ISO 7435': { drive: 'slotted', point: 'dog' },
-    'ISO 7436': { drive: 'slotted', point: 'cup' },
-    'JIS B 1177': { drive: 'hex-socket' },
-  },
+  standards: attributesOf('set-screw'),
   stems: [],
   settle: settleScrew,
   write: writeThreadedLength,

@@ -1,5 +1,6 @@
 import type { Claim } from '../../reading/claim.ts';
 import type { Line } from '../../reading/line.ts';
+import { attributesOf } from '../../standards/part-standards.ts';
 import { mm } from '../../units/length.ts';
 import type { CategoryDefinition } from '../definition.ts';
 import { giveLabelled, unlabelledGroups } from '../settle-labels.ts';
@@ -110,12 +111,7 @@ export const spring: CategoryDefinition = {
   itemAttrs: ['type', 'hand', 'material'],
   labels,
   words,
-  standards: {
-    'DIN 2098': { type: 'compression' },
-    'DIN 2093': { type: 'belleville' },
-    'DIN 2095': { type: 'compression' },
-    'DIN 2097': { type: 'extension' },
-  },
+  standards: attributesOf('spring'),
   stems: [],
   settle,
   ...plainSize('wire', 'od', 'length'),

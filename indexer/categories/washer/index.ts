@@ -3,6 +3,7 @@ import type { Line } from '../../reading/line.ts';
 import type { Dims } from '../../reading/reading.ts';
 import type { StandardName } from '../../reading/standards.ts';
 import { type Washer, washerFor, washers, washerWithHole } from '../../standards/iso-7089.ts';
+import { attributesOf } from '../../standards/part-standards.ts';
 import { mm, toMm, type Um } from '../../units/length.ts';
 import type { CategoryDefinition } from '../definition.ts';
 import { drawRing } from '../draw-ring.ts';
@@ -121,8 +122,6 @@ function bySpringNumber(claim: Claim, line: Line): boolean {
   return true;
 }
 
-const lock = { type: 'lock' };
-
 export const washer: CategoryDefinition = {
   name: 'washer',
   title: 'Washer',
@@ -137,32 +136,7 @@ export const washer: CategoryDefinition = {
   itemAttrs: ['type', 'material'],
   labels: washerLabels,
   words,
-  standards: {
-    'DIN 125': { type: 'flat' },
-    'DIN 126': { type: 'flat' },
-    'DIN 433': { type: 'flat' },
-    'DIN 440': { type: 'flat' },
-    'DIN 1440': { type: 'flat' },
-    'DIN 9021': { type: 'flat' },
-    'DIN 7349': { type: 'flat' },
-    'ISO 7089': { type: 'flat' },
-    'ISO 7090': { type: 'flat' },
-    'ISO 7091': { type: 'flat' },
-    'ISO 7092': { type: 'flat' },
-    'ISO 7093': { type: 'flat' },
-    'ISO 7093-1': { type: 'flat' },
-    'ISO 7094': { type: 'flat' },
-    'DIN 127': { type: 'spring' },
-    'DIN 128': { type: 'spring' },
-    'DIN 7980': { type: 'spring' },
-    'DIN 137': { type: 'wave' },
-    'DIN 6797': { type: 'star' },
-    'DIN 6798': { type: 'star' },
-    'DIN 6796': { type: 'spring' },
-    'DIN 25201': lock,
-    'JIS B 1256': { type: 'flat' },
-    'JIS B 1251': { type: 'spring' },
-  },
+  standards: attributesOf('washer'),
   stems: [],
   settle,
   ...plainSize('id', 'od', 'thickness'),

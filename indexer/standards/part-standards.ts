@@ -12,7 +12,7 @@ const source = 'titles of the standards from memory; DIN to ISO by suppliers’ 
 
 /** A number as it is written here: body, blank, number. */
 const written = ({ standard, equivalent }: { standard: string; equivalent: string | null }) => {
-  if (!/^(?:DIN|ISO|JIS [A-Z]|ASME [A-Z]|AS)\s?\d[\d.-]*$/.test(standard))
+  if (!/^(?:DIN|ISO|EN|JIS [A-Z]|ASME [A-Z]|AS)\s?\d[\d.-]*$/.test(standard))
     return 'no such way to write a standard';
   return equivalent === standard ? 'equivalent to itself' : null;
 };
@@ -86,6 +86,7 @@ const screws = defineTable(
     ['DIN 961', 'ISO 8676', 'hex', null, null, 'hexagon head screw, fine pitch, full thread'],
     ['ISO 8676', 'DIN 961', 'hex', null, null, 'hexagon head screw, fine pitch, full thread'],
     ['DIN 6921', 'ISO 4162', 'hex-flange', null, null, 'hexagon flange screw'],
+    ['EN 1665', 'DIN 6921', 'hex-flange', null, null, 'hexagon flange screw, heavy series'],
     ['ISO 4162', 'DIN 6921', 'hex-flange', null, null, 'hexagon flange screw, small series'],
     ['ISO 15071', 'ISO 4162', 'hex-flange', null, null, 'hexagon flange screw, small series'],
     ['DIN 610', null, 'hex', null, null, 'hexagon fit bolt'],
@@ -93,6 +94,7 @@ const screws = defineTable(
     // Thumb, carriage and other screws
     ['DIN 464', null, 'thumb', null, null, 'knurled thumb screw, high'],
     ['DIN 653', null, 'thumb', null, null, 'knurled thumb screw, flat'],
+    ['DIN 316', null, 'thumb', null, null, 'wing screw'],
     ['DIN 465', null, 'thumb', 'slotted', null, 'knurled thumb screw, high'],
     ['DIN 603', 'ISO 8677', 'round', null, null, 'mushroom head square neck (carriage) bolt'],
     ['ISO 8677', 'DIN 603', 'round', null, null, 'cup head square neck (carriage) bolt'],
@@ -193,8 +195,8 @@ const others = defineTable(
     ['DIN 979', null, 'nut', 'castle', 'hexagon thin slotted or castle nut'],
     ['DIN 6923', 'ISO 4161', 'nut', 'flange', 'hexagon flange nut'],
     ['ISO 4161', 'DIN 6923', 'nut', 'flange', 'hexagon flange nut'],
-    ['DIN 6926', 'ISO 7043', 'nut', 'lock', 'prevailing torque flange nut with insert'],
-    ['ISO 7043', 'DIN 6926', 'nut', 'lock', 'prevailing torque flange nut with insert'],
+    ['DIN 6926', 'ISO 7043', 'nut', 'flange', 'prevailing torque flange nut with insert'],
+    ['ISO 7043', 'DIN 6926', 'nut', 'flange', 'prevailing torque flange nut with insert'],
     ['DIN 557', null, 'nut', 'square', 'square nut'],
     ['DIN 562', null, 'nut', 'square', 'square thin nut'],
     ['DIN 508', 'ISO 299', 'nut', 't-nut', 'nut for T-slots'],
@@ -248,10 +250,10 @@ const others = defineTable(
     ['DIN 6799', null, 'retaining-ring', 'e-clip', 'retaining washer for shafts (E-clip)'],
     ['DIN 5417', null, 'retaining-ring', null, 'snap ring for bearings with groove'],
     ['DIN 7993', null, 'retaining-ring', null, 'round wire snap ring'],
-    ['DIN 9045', null, 'retaining-ring', 'external', 'wire snap ring for shafts'],
+    ['DIN 9045', null, 'retaining-ring', null, 'wire snap ring'],
     ['JIS B 2804', null, 'retaining-ring', null, 'retaining ring'],
     ['JIS B 2805', null, 'retaining-ring', null, 'retaining ring'],
-    ['DIN 11024', null, 'pin', 'cotter', 'spring cotter (R-clip)'],
+    ['DIN 11024', null, 'pin', null, 'spring cotter (R-clip)'],
     // Pins
     ['DIN 1', 'ISO 2339', 'pin', 'taper', 'taper pin'],
     ['ISO 2339', 'DIN 1', 'pin', 'taper', 'taper pin'],
@@ -280,6 +282,7 @@ const others = defineTable(
     ['JIS B 1351', 'ISO 1234', 'pin', 'cotter', 'split (cotter) pin'],
     ['DIN 1433', 'ISO 2340', 'pin', 'clevis', 'clevis pin without head'],
     ['ISO 2340', 'DIN 1433', 'pin', 'clevis', 'clevis pin without head'],
+    ['DIN 1443', 'ISO 2340', 'pin', 'clevis', 'clevis pin without head'],
     ['DIN 1434', 'ISO 2341', 'pin', 'clevis', 'clevis pin with head'],
     ['DIN 1444', 'ISO 2341', 'pin', 'clevis', 'clevis pin with head'],
     ['ISO 2341', 'DIN 1444', 'pin', 'clevis', 'clevis pin with head'],
@@ -291,6 +294,12 @@ const others = defineTable(
     ['DIN 1475', 'ISO 8742', 'pin', 'grooved', 'grooved pin, centre grooves'],
     ['DIN 1476', 'ISO 8746', 'pin', 'grooved', 'grooved pin with round head'],
     ['ISO 8740', 'DIN 1473', 'pin', 'grooved', 'grooved pin, full length'],
+    ['ISO 8739', 'DIN 1470', 'pin', 'grooved', 'grooved pin with guide'],
+    ['ISO 8741', 'DIN 1474', 'pin', 'grooved', 'grooved pin, half length reverse taper'],
+    ['ISO 8742', 'DIN 1475', 'pin', 'grooved', 'grooved pin, centre grooves'],
+    ['ISO 8744', 'DIN 1471', 'pin', 'grooved', 'grooved pin, full length taper'],
+    ['ISO 8745', 'DIN 1472', 'pin', 'grooved', 'grooved pin, half length taper'],
+    ['ISO 8746', 'DIN 1476', 'pin', 'grooved', 'grooved pin with round head'],
     // Bearings, bushings, balls
     ['DIN 625', 'ISO 15', 'bearing', null, 'deep-groove ball bearing'],
     ['ISO 15', 'DIN 625', 'bearing', null, 'radial rolling bearing'],
@@ -305,6 +314,7 @@ const others = defineTable(
     ['ISO 12240-4', 'DIN 648', 'bearing', 'rod-end', 'rod end'],
     ['DIN 5401', 'ISO 3290', 'ball', null, 'ball for bearings'],
     ['ISO 3290', 'DIN 5401', 'ball', null, 'ball for bearings'],
+    ['ISO 3290-1', 'DIN 5401', 'ball', null, 'steel ball for bearings'],
     ['DIN 1850', 'ISO 4379', 'bushing', null, 'plain bushing'],
     ['ISO 2795', null, 'bushing', null, 'sintered plain bushing'],
     ['ISO 3547', 'DIN 1494', 'bushing', null, 'wrapped bushing'],
@@ -318,9 +328,13 @@ const others = defineTable(
     ['JIS B 2401', null, 'o-ring', null, 'O-ring'],
     ['DIN 3760', 'ISO 6194', 'seal', null, 'rotary shaft lip seal'],
     ['ISO 6194', 'DIN 3760', 'seal', null, 'rotary shaft lip seal'],
+    ['DIN 3761', null, 'seal', null, 'rotary shaft lip seal for vehicles'],
     ['DIN 5419', null, 'seal', null, 'felt ring'],
     ['DIN 7603', null, 'seal', 'gasket', 'sealing ring (gasket)'],
-    // Springs and shafts
+    // Springs, shafts and gears
+    ['ISO 286', null, 'shaft', null, 'tolerances of shafts'],
+    ['DIN 867', 'ISO 53', 'gear', null, 'basic rack of gears'],
+    ['ISO 53', 'DIN 867', 'gear', null, 'basic rack of gears'],
     ['DIN 2093', 'ISO 19690', 'spring', 'belleville', 'disc spring'],
     ['DIN 2095', 'DIN EN 15800', 'spring', 'compression', 'cold coiled compression spring'],
     ['DIN 2098', null, 'spring', 'compression', 'cold coiled compression spring'],
@@ -337,6 +351,10 @@ const others = defineTable(
     ['DIN 582', null, 'plain', null, 'lifting eye nut'],
     ['DIN 908', null, 'plain', null, 'hexagon socket plug'],
     ['DIN 976', null, 'plain', null, 'threaded rod'],
+    ['DIN 975', 'DIN 976', 'plain', null, 'threaded rod'],
+    ['DIN 703', 'DIN 705', 'plain', null, 'adjusting ring (shaft collar), heavy'],
+    ['DIN 911', 'ISO 2936', 'plain', null, 'hexagon key'],
+    ['ISO 2936', 'DIN 911', 'plain', null, 'hexagon key'],
     ['DIN 705', null, 'plain', null, 'adjusting ring (shaft collar)'],
   ],
   unique('standard'),
@@ -380,7 +398,7 @@ export function writeStandard(text: string): string | null {
     .replace(/[:(].*$/, '')
     .trim();
   const found =
-    /^(?:(?:DIN|BS|NF|UNI|SS)[\s-]*)?(?:EN[\s-]*)?(ISO|DIN|JIS|ASME|ANSI|AS)[\s./-]*([A-Z])?[\s./-]*(\d[\d.]*(?:-\d(?!\d))?)/.exec(
+    /^(?:(?:DIN|BS|NF|UNI|SS)[\s-]*)?(?:EN[\s-]*(?=ISO))?(ISO|DIN|JIS|ASME|ANSI|AS|EN)[\s./-]*([A-Z])?[\s./-]*(\d[\d.]*(?:-\d(?!\d))?)/.exec(
       tidy,
     );
   if (!found) return null;
@@ -403,4 +421,25 @@ export function equivalents(text: string): string[] {
   if (!own) return [];
   const linked = partStandards.filter(row => row.equivalent === own.standard).map(row => row.standard);
   return [...new Set([own.standard, ...(own.equivalent === null ? [] : [own.equivalent]), ...linked])];
+}
+
+/** What a few standards say beyond head, drive, point and type. */
+const further: Readonly<Record<string, Readonly<Record<string, string | boolean>>>> = {
+  'ISO 7380-2': { flanged: true },
+  'DIN 5419': { material: 'felt' },
+};
+
+/** The standards of a category with the attributes of a reading that each defines: what a line that prints its number says. */
+export function attributesOf(
+  category: string,
+): Readonly<Record<string, Readonly<Record<string, string | boolean>>>> {
+  return Object.fromEntries(
+    standardsOf(category).map(({ standard, head, drive, point, type }) => {
+      const said = Object.entries({ head, drive, point, type }).flatMap(([key, value]) =>
+        value === null ? [] : [[key, value] as const],
+      );
+      // A line's standard has a blank behind its body: AS 568.
+      return [standard.replace(/^AS(?=\d)/, 'AS '), { ...Object.fromEntries(said), ...further[standard] }];
+    }),
+  );
 }

@@ -1,12 +1,14 @@
 import { describe, expect, it } from 'vitest';
+import { read } from '../../../indexer/read.ts';
 import { categoryNames } from '../../../indexer/reading/reading.ts';
 import {
+  attributesOf,
   equivalents,
   partStandard,
   partStandards,
   standardsOf,
   writeStandard,
-} from '../../../indexer/standards/screw-standards.ts';
+} from '../../../indexer/standards/part-standards.ts';
 
 describe('writeStandard', () => {
   it.each<[string, string | null]>([
@@ -24,6 +26,7 @@ describe('writeStandard', () => {
     ['ASME B18.3', 'ASME B18.3'],
     ['ANSI B18.6.3', 'ASME B18.6.3'],
     ['AS568', 'AS568'],
+    ['DIN EN 1665', 'EN 1665'],
     ['AS 568', 'AS568'],
     ['M3x8', null],
     ['DINING 912', null],
@@ -74,7 +77,7 @@ describe('partStandard', () => {
     expect(new Set(standardsOf('set-screw').map(row => row.point))).toEqual(
       new Set(['flat', 'cone', 'dog', 'cup', null]),
     );
-    expect(standardsOf('gear')).toEqual([]);
+    expect(standardsOf('lubricant')).toEqual([]);
   });
 
   it('knows no other number', () => {
@@ -152,5 +155,29 @@ describe('the table', () => {
         row.point,
       ]);
     }
+  });
+});
+
+describe('attributesOf', () => {
+  it('gives what each number says as a reading words it', () => {
+    expect(attributesOf('screw')).toMatchObject({
+      'DIN 912': { head: 'socket-cap', drive: 'hex-socket' },
+      'ISO 7380-2': { head: 'button', drive: 'hex-socket', flanged: true },
+      'DIN 7971': { head: 'pan', drive: 'slotted', type: 'self-tapping' },
+    });
+    expect(attributesOf('set-screw')['ISO 4027']).toEqual({ drive: 'hex-socket', point: 'cone' });
+    expect(attributesOf('retaining-ring')['JIS B 2804']).toEqual({});
+    expect(Object.keys(attributesOf('o-ring'))).toContain('AS 568');
+  });
+
+  // Titles of the standards: ISO 14582 countersunk with hexalobular socket, ISO 7048 cheese head with cross recess, ISO 2341 clevis pin.
+  it.each([
+    ['ISO 14582 M5x12', 'screw', { head: 'countersunk', drive: 'torx' }],
+    ['ISO 7048 M3x8', 'screw', { head: 'cheese', drive: 'phillips' }],
+    ['DIN 1434 6x20', 'pin', { type: 'clevis' }],
+    ['ISO 2341 6x20', 'pin', { type: 'clevis' }],
+    ['DIN 7977 5x40', 'pin', { type: 'taper' }],
+  ])('is what a line that prints nothing else is read by: %s', (line, category, attrs) => {
+    expect(read(line)).toMatchObject({ category, attrs });
   });
 });
