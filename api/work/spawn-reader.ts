@@ -1,4 +1,4 @@
-import type { GivenColumns } from '../../indexer/intake/column-meanings.ts';
+import type { GivenColumns } from '../../indexer/reading/column-meanings.ts';
 import type { DocumentRows, Row } from '../../indexer/intake/rows.ts';
 import type { WorkerAnswer, WorkerRequest } from '../../indexer/worker.ts';
 import { type Refusal, type RefusalFacts, refuse } from '../refusal.ts';

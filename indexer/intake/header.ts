@@ -1,4 +1,4 @@
-import { headerRoles, type Role, type Roles } from './column-words.ts';
+import { headerRoles, type Role, type Roles } from '../reading/column-words.ts';
 
 /** Header words of each cell, or null when the line is no header: two roles at least, and most cells must be known. */
 export function headerOf(cells: readonly string[]): (Roles | null)[] | null {

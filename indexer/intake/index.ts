@@ -2,7 +2,7 @@ import { teach } from '../teaching/index.ts';
 import { type OpenedDocument, openRows, type ReadOptions, readRows } from './document.ts';
 import type { DocumentRows } from './rows.ts';
 
-export { type ColumnMeaning, columnMeanings, type GivenColumns } from './column-meanings.ts';
+export { type ColumnMeaning, columnMeanings, type GivenColumns } from '../reading/column-meanings.ts';
 export type { OpenedDocument, ReadOptions } from './document.ts';
 export type * from './rows.ts';
 export { tieBalloons } from './tie-balloons.ts';

@@ -22,6 +22,34 @@ export function count(token: Token | undefined): number | null {
   return text.length > 1 && text.charCodeAt(0) === 48 ? null : value;
 }
 
+/**
+ * The whole number that a cell of quantities states: `4`, `4x`, `x4`, `~4`, `(4)`, `4 pcs`, `1 (optional)`. Null where it
+ * is a range, a sum or a measure: 2-4, 2+1, 0.5, 3 m.
+ */
+export function countIn(
+  tokens: readonly Token[],
+  { first, last }: { first: number; last: number },
+): { value: number; at: number } | null {
+  let at = first;
+  while (at < last && tokens[at]!.kind === 'mark' && inFront.has(tokens[at]!.text)) at++;
+  if (tokens[at]?.kind === 'word' && at < last && tokens[at]!.text.length <= 4) at++;
+  const value = at <= last ? count(tokens[at]) : null;
+  if (value === null) return null;
+  const next = at < last ? tokens[at + 1]! : undefined;
+  if (!next) return { value, at };
+  const joins = joining.has(next.text) && tokens[at + 2]?.kind === 'number';
+  return joins || measured.has(next.text) || (next.gap === 0 && next.kind === 'number')
+    ? null
+    : { value, at };
+}
+
+const inFront = new Set(['×', '(', '~', ':', '=', '"', '≈', '-']);
+const joining = new Set(['-', '+', '/', '×', '~', '.', ',']);
+/** Units of what is not counted in pieces. */
+const measured = new Set(
+  'm mm cm ft in inch inches g kg mg ml cl l lb lbs oz % ° " meter metres m2 metre'.split(' '),
+);
+
 /** A quantity of so many at these tokens; none is no quantity. */
 export const only = (value: number | null, first: number, last = first): Quantity | null =>
   value === null || value === 0 ? null : { value, first, last };

@@ -39,7 +39,7 @@ export const labels: Record<string, Partial<Record<Language, string>>> = {
     ja: '径, 直径',
   },
   length: {
-    en: 'length, long, lg, len, lgth',
+    en: 'length, lenght, long, lg, len, lgth',
     de: 'länge, lang, lg',
     fr: 'longueur, long, lg',
     it: 'lunghezza, lungo, lungh',

@@ -1,5 +1,6 @@
-import { type Cell, type Column, columnsOf, cutCells, nameCells } from './cells.ts';
+import { type Cell, cutCells } from './cells.ts';
 import type { Place } from './claim.ts';
+import { type Columns, columnsOf, noColumns } from './columns.ts';
 import type { Quantity } from './count.ts';
 import { type Dictionary, type Hit, kindBits, known } from './dictionary.ts';
 import { type Group, groupSizes, spreadInches, spreadUnit } from './groups.ts';
@@ -8,12 +9,14 @@ import { markCells } from './mark-cells.ts';
 import { type Measure, measureAt } from './measures.ts';
 import { mendWords } from './misread.ts';
 import { mendFigures } from './misread-figures.ts';
+import { nameCells } from './name-cells.ts';
 import { withOwnWords } from './own-words.ts';
 import { findQuantity } from './quantity.ts';
+import { behindThread } from './quantity-column.ts';
 import { dropRanges } from './ranges.ts';
 import type { LineContext, SizeOrders } from './reading.ts';
 import { type StandardName, standardAt } from './standards.ts';
-import { formLetters, takeFigures } from './take.ts';
+import { formLetters, takeFigures, takePrices } from './take.ts';
 import { takeThousands } from './thousands.ts';
 import { type Thread, threadAt } from './threads.ts';
 import { type Token, tokenise } from './tokens.ts';
@@ -55,10 +58,10 @@ export interface Line {
 interface Heading {
   tokens: Token[];
   hits: Hit[];
-  columns: Column[];
+  columns: Columns;
 }
 
-const noHeading: Heading = { tokens: [], hits: [], columns: [] };
+const noHeading: Heading = { tokens: [], hits: [], columns: noColumns };
 
 /** A line longer than this is cut: no part's line is, and a hostile one costs nothing. */
 export const longestLine = 4_000;
@@ -67,11 +70,12 @@ export const longestLine = 4_000;
 export function analyse(text: string, context: LineContext, dictionary: Dictionary): Line {
   const cut = text.length > longestLine;
   const printed = mendFigures(cut ? text.slice(0, longestLine) : text);
-  const { tokens, mended } = mendWords(tokenise(markCells(printed.text)), dictionary, printed.text);
-  const taught = context.decimal ? takeThousands(tokens, context.decimal) : [];
-  const cells = cutCells(tokens);
   const heading = context.context ? headingOf(context.context, dictionary) : noHeading;
-  nameCells(cells, heading.columns);
+  const { columns, parted } = heading.columns;
+  const marked = markCells(printed.text, parted === 'comma' ? columns.length : 0);
+  const { tokens, mended } = mendWords(tokenise(marked), dictionary, printed.text);
+  const taught = context.decimal ? takeThousands(tokens, context.decimal) : [];
+  const cells = nameCells(cutCells(tokens), heading.columns, tokens);
   const taken = new Uint8Array(tokens.length);
   const standards = readEach(tokens, taken, standardAt);
   const threads = readEach(tokens, taken, threadAt);
@@ -82,7 +86,9 @@ export function analyse(text: string, context: LineContext, dictionary: Dictiona
     hits = own.hits;
     taught.push(...own.notes);
   }
-  const qty = findQuantity(tokens, cells, hits, at => taken[at] === 1);
+  takePrices(tokens, taken);
+  const qty =
+    findQuantity(tokens, cells, hits, at => taken[at] === 1) ?? behindThread(tokens, threads, heading.hits);
   takeFigures(tokens, cells, hits, qty, taken);
   const measures = readMeasures(tokens, taken, gluedLabels(tokens, hits), context);
   const labels = labelSizes(tokens, measures, cells, hits, formLetters(tokens, standards));

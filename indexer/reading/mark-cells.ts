@@ -1,32 +1,38 @@
+import { blankMarkup } from './blank-markup.ts';
+
 /**
- * Gives a line's outer marks one form before it is cut: a separator of cells becomes a bar, and quotes, bullets, leaders
+ * Gives a line's outer marks one form before it is cut: a separator of cells becomes a bar, and quotes, mark-up, leaders
  * and a drawing file's ending become blanks. Nothing moves: every character keeps its offset.
+ *
+ * @param columns how many columns the line's heading names, where it names them between commas
  */
-export function markCells(text: string): string {
-  let marked = text;
-  if (/^\s*[-*+•·–▪]\s|^\s*(?:\.\s){1,8}/.test(marked)) marked = blank(marked, bullet);
+export function markCells(text: string, columns = 0): string {
+  let marked = blankMarkup(text);
   if (marked.includes('...') || marked.includes('. . .')) marked = blank(marked, /\.{3,}|(?:\. ){3,}\.?|…+/g);
   if (/\.[a-z0-9]{3,6}\s*$/i.test(marked)) marked = blank(marked, fileEnding);
-  if (marked.includes(';')) marked = separated(marked, ';');
-  return marked.includes(',') ? separated(marked, ',') : marked;
+  if (isNamed(marked)) marked = marked.replace(/(?<=\d)_(?=\d)/g, '.');
+  if (marked.includes(';')) marked = separated(marked, ';', columns);
+  return marked.includes(',') ? separated(marked, ',', columns) : marked;
 }
 
-const bullet = /^\s*(?:[-*+•·–▪]\s+(?:\[[ x]?\]\s*)?|(?:\.\s){1,8})/g;
+/** A file's name with its times signs between underlines, where one between figures is a point: screw_M3_5_x_15. */
+const isNamed = (text: string) => text.includes('_x_') && !/\s/.test(text.trim());
 const fileEnding = /\.(?:stl|step|stp|3mf|dxf|dwg|obj|scad|iges|igs|f3d|ipt|sldprt|fcstd|pdf)\s*$/gi;
 
 const blank = (text: string, what: RegExp) => text.replace(what, found => ' '.repeat(found.length));
 
 /** Turns a separator into bars where the line is a row of a table written as text; otherwise gives it back as it was. */
-function separated(text: string, separator: string): string {
-  if (!isRow(text, separator)) return text;
-  const first = text.search(/\S/);
+function separated(text: string, separator: string, columns: number): string {
+  if (!isRow(text, separator) && !(columns > 1 && pieces(text, separator) === columns)) return text;
   const last = text.trimEnd().length - 1;
   let quoted = false;
+  let begins = true;
   let marked = '';
   for (let at = 0; at < text.length; at++) {
     const character = text[at]!;
-    const opens: boolean = character === '"' && !quoted && (at === first || text[at - 1] === separator);
+    const opens: boolean = character === '"' && !quoted && begins;
     const closes = character === '"' && quoted && (at === last || text[at + 1] === separator);
+    begins = character === separator || (begins && isBlank(character));
     if (opens || closes) {
       quoted = opens;
       marked += ' ';
@@ -60,4 +66,16 @@ function isRow(text: string, separator: string): boolean {
     if (!decimal && !isBlank(before) && !isBlank(after)) glued ||= at + 1 < end || after === separator;
   }
   return glued;
+}
+
+/** How many cells the separator parts, outside brackets. */
+function pieces(text: string, separator: string): number {
+  let depth = 0;
+  let count = 1;
+  for (const character of text) {
+    if (character === '(') depth++;
+    else if (character === ')') depth--;
+    else if (character === separator && depth <= 0) count++;
+  }
+  return count;
 }

@@ -1,6 +1,7 @@
 import type { Cell } from './cells.ts';
 import { count, holdsName, only, type Quantity } from './count.ts';
 import type { Hit } from './dictionary.ts';
+import type { Thread } from './threads.ts';
 import type { Token } from './tokens.ts';
 
 /** `9 E-RING E-3 2`: a reference in front and a number standing alone behind the name; or a count before a plural. */
@@ -139,3 +140,29 @@ const pluralFollows = (tokens: readonly Token[], cell: Cell, hits: readonly Hit[
     const word = tokens[hit.last]!.text;
     return word.length > 3 && (plurals[hit.entries[0]!.lang]?.test(word) ?? false);
   });
+
+/** `M5 116` under a heading of nuts or washers, which have no length: thread, then how many. */
+export function behindThread(
+  tokens: readonly Token[],
+  [thread]: readonly Thread[],
+  heading: readonly Hit[],
+): Quantity | null {
+  if (thread?.first !== 0 || !namesFlat(heading)) return null;
+  const at = thread.last + 1;
+  const next = tokens[at + 1];
+  const alone = tokens[at]?.gap === 1 && (!next || (next.kind === 'word' && next.gap > 0));
+  return alone && !(next && lengthUnit.test(next.text)) ? only(count(tokens[at]), at) : null;
+}
+
+/** Whether every part that a heading names is a nut or a washer. */
+function namesFlat(heading: readonly Hit[]): boolean {
+  const nouns = heading.flatMap(hit => hit.nouns);
+  const flat = nouns.filter(
+    ({ meaning }) =>
+      meaning.kind === 'noun' &&
+      (meaning.category === 'nut' || meaning.category === 'washer' || meaning.attrs.type === 't-nut'),
+  );
+  return nouns.length > 0 && flat.length === nouns.length;
+}
+
+const lengthUnit = /^(mm|cm|m|in|inch)$/;

@@ -1,5 +1,5 @@
 import type { Cell } from './cells.ts';
-import { count, holdsName, only, type Quantity } from './count.ts';
+import { count, countIn, holdsName, only, type Quantity } from './count.ts';
 import { type Hit, kindBits } from './dictionary.ts';
 import { byLastNumber } from './quantity-column.ts';
 import type { Token } from './tokens.ts';
@@ -71,10 +71,17 @@ export function severalCounts(tokens: readonly Token[]): boolean {
   return counts > 1;
 }
 
+/** What stands under a heading of quantities; two that say otherwise leave it open. */
 function byColumn(tokens: readonly Token[], cells: readonly Cell[]): Quantity | null {
-  const cell = cells.length > 1 ? cells.find(c => c.column === 'qty') : undefined;
-  if (!cell || cell.last < cell.first) return null;
-  return only(count(tokens[cell.first]), cell.first);
+  if (cells.length < 2) return null;
+  let found: Quantity | null = null;
+  for (const cell of cells) {
+    const counted = cell.column === 'qty' ? countIn(tokens, cell) : null;
+    if (!counted) continue;
+    if (found && found.value !== counted.value) return null;
+    found ??= only(counted.value, counted.at);
+  }
+  return found;
 }
 
 /** Marks between a counting word and its number, and marks that join sizes. */
@@ -92,7 +99,8 @@ function byWord(
     const named = (hit.kinds & kindBits.column) !== 0;
     let after = hit.last + 1;
     while (behindWord.has(tokens[after]?.text ?? '')) after++;
-    if (named && count(tokens[after]) !== null) return only(count(tokens[after]), hit.first, after);
+    const counts = named || opensCell(tokens, hit, after);
+    if (counts && count(tokens[after]) !== null) return only(count(tokens[after]), hit.first, after);
     const at = hit.first - 1;
     const sign = tokens[at - 1];
     const apart = sign?.text === '-' && sign.gap > 0 && tokens[at]!.gap > 0;
@@ -106,6 +114,13 @@ function byWord(
     if (count(tokens[at - 1]) !== null) return only(count(tokens[at - 1]), at - 1, at);
   }
   return null;
+}
+
+/** `Pz 3 Cuscinetto`: a counting word begins the cell, its number stands alone behind it and the name follows. */
+function opensCell(tokens: readonly Token[], { first, last }: Hit, after: number): boolean {
+  const begins = first === 0 || tokens[first - 1]!.text === '|';
+  const [number, name] = [tokens[after], tokens[after + 1]];
+  return begins && after === last + 1 && number?.gap === 1 && name?.kind === 'word' && name.gap > 0;
 }
 
 /** Whether the number at a token counts what is in a pack. */
@@ -131,7 +146,7 @@ function byTimes(
       if (!next || open + 1 === cell.last || next.kind !== 'number') {
         const sizes = next?.text === 'ø' && open + 1 < cell.last && (sign.gap > 0 || next.gap === 0);
         if (!sizes) return only(leading, open, open + 1);
-      } else if (next.gap > 0 && glueFollows(tokens, open + 2, cell.last))
+      } else if (next.gap > 0 && (glueFollows(tokens, open + 2, cell.last) || isCode(tokens, open)))
         return only(leading, open, open + 1);
     }
     for (let at = cell.first; at <= cell.last; at++) {
@@ -181,6 +196,14 @@ function glueFollows(tokens: readonly Token[], at: number, last: number): boolea
     next?.gap === 0 &&
     (next.text === '×' || (next.kind === 'word' && next.text !== 'mm') || next.text === '-')
   );
+}
+
+/** 2x 6806 bearings, 2x 1/4-20: a times sign glued to its count alone, a code of four figures or a fraction behind it. */
+function isCode(tokens: readonly Token[], at: number): boolean {
+  const [sign, number, next] = [tokens[at + 1]!, tokens[at + 2]!, tokens[at + 3]];
+  if (sign.gap > 0 || !next) return false;
+  const fraction = next.text === '/' && next.gap === 0 && tokens[at + 4]?.gap === 0;
+  return fraction || (/^\d{3,5}$/.test(number.text) && next.kind === 'word' && next.text !== 'mm');
 }
 
 const endsThere = (tokens: readonly Token[], at: number, last: number) =>

@@ -22,8 +22,21 @@ export function takeFigures(
   takePhrases(tokens, hits, taken);
 }
 
+/** Marks the figures beside a sign of money: 9,64 €, $0.05, 2,10 CNY. */
+export function takePrices(tokens: readonly Token[], taken: Uint8Array): void {
+  for (let at = 0; at < tokens.length; at++) {
+    if (!money.has(tokens[at]!.text)) continue;
+    const [before, after] = [tokens[at - 1], tokens[at + 1]];
+    // $ stands in front, and behind where no figure follows it.
+    if (after?.kind === 'number' && after.gap <= 1 && tokens[at]!.kind === 'mark') taken[at + 1] = 1;
+    else if (before?.kind === 'number' && tokens[at]!.gap <= 1) taken[at - 1] = 1;
+  }
+}
+
+const money = new Set('$ € £ ¥ eur usd gbp chf cny rmb jpy czk pln zł kc sek nok dkk aud cad'.split(' '));
+
 /** Columns whose numbers are no sizes. */
-const foreign = new Set(['ref', 'partNumber', 'price', 'weight', 'qty']);
+const foreign = new Set(['ref', 'partNumber', 'price', 'weight', 'qty', 'unit']);
 
 /** A number alone in a cell that no heading explains counts something. */
 function takeCounts(tokens: readonly Token[], cells: readonly Cell[], taken: Uint8Array): void {

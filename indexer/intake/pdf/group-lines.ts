@@ -1,5 +1,5 @@
+import { headerRoles, type Role } from '../../reading/column-words.ts';
 import { hasWord } from '../cell-kinds.ts';
-import { headerRoles, type Role } from '../column-words.ts';
 import { strongestRole } from '../header.ts';
 import { continues } from '../line-sort.ts';
 import { type Columns, columnAt } from './columns.ts';

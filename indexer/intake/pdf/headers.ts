@@ -1,4 +1,4 @@
-import { foldHeader, headerRoles, headerWords, type Role } from '../column-words.ts';
+import { foldHeader, headerRoles, headerWords, type Role } from '../../reading/column-words.ts';
 import { headerOf, strongestRole } from '../header.ts';
 import { startsByTitle } from '../lists-beside.ts';
 import type { Box } from './matrix.ts';

@@ -3,7 +3,7 @@ import {
   type ColumnMeaning,
   columnMeanings,
   type GivenColumns,
-} from '../../../indexer/intake/column-meanings.ts';
+} from '../../../indexer/reading/column-meanings.ts';
 import { readRows } from '../../../indexer/intake/document.ts';
 import { headRow, partRow, workbook } from '../../documents/hostile.ts';
 import { unread } from './unread.ts';
