@@ -51,7 +51,8 @@ export function settleScrew(claim: Claim, line: Line): void {
     claim.measure('dia', dia);
     if (length) claim.measure('length', length);
     claim.features.add('loose-size');
-  } else if (dia && dia.um >= mm(3) && dia.unitStated) claim.features.add('loose-size');
+  } else if (dia && tapping && dia.unitStated && dia.um > thickestTapping) claim.measure('length', dia);
+  else if (dia && dia.um >= mm(3) && dia.unitStated) claim.features.add('loose-size');
 }
 
 /** A tapping screw's thread is its diameter (ISO 1478): ST3.5. */
@@ -63,6 +64,9 @@ function giveDiameter(claim: Claim, thread: Thread): void {
 }
 
 const isInch = ({ kind }: Thread) => kind !== 'metric' && kind !== 'tapping';
+
+/** A single size above this is a wood or tapping screw's length: none is thicker (common practice). */
+const thickestTapping = mm(12);
 
 /** Lone sizes of the line, in printed order. */
 const looseSizes = (line: Line, used: ReadonlySet<Measure>, not: readonly Measure[]): Measure[] =>

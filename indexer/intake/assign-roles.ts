@@ -1,5 +1,5 @@
-import { suits } from './cell-kinds.ts';
 import { headerRoles, type Role } from '../reading/column-words.ts';
+import { suits } from './cell-kinds.ts';
 import { columnCells, type GridLine } from './grid.ts';
 import type { Column } from './layout.ts';
 import { readReference, refParts } from './reference.ts';

@@ -1,5 +1,5 @@
-import { narrow } from './clean.ts';
 import type { Role } from '../reading/column-words.ts';
+import { narrow } from './clean.ts';
 import { readQuantity } from './quantity.ts';
 import { readReference } from './reference.ts';
 

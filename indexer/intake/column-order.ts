@@ -1,4 +1,11 @@
-import { foldHeader, headerRoles, headerWords, isTitle, type Role, type Roles } from '../reading/column-words.ts';
+import {
+  foldHeader,
+  headerRoles,
+  headerWords,
+  isTitle,
+  type Role,
+  type Roles,
+} from '../reading/column-words.ts';
 import { headerOf } from './header.ts';
 import { cutWords, fragments, joinWords, type Word } from './line-words.ts';
 import { countsIn, isTitledForModel } from './model-columns.ts';

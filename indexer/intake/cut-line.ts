@@ -1,5 +1,5 @@
-import { suits } from './cell-kinds.ts';
 import type { Role } from '../reading/column-words.ts';
+import { suits } from './cell-kinds.ts';
 import { isWide, joinWords, type Word } from './line-words.ts';
 import { startsRemark } from './remark-words.ts';
 

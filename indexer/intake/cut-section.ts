@@ -1,6 +1,6 @@
+import type { ColumnMeaning } from '../reading/column-meanings.ts';
 import { runs } from './assign-roles.ts';
 import { partNumberLike, shapeOf } from './cell-kinds.ts';
-import type { ColumnMeaning } from '../reading/column-meanings.ts';
 import { type Heading, usualOrders } from './column-order.ts';
 import { cutLine, type Ruler } from './cut-line.ts';
 import type { GridLine } from './grid.ts';

@@ -1,6 +1,6 @@
+import type { GivenColumns } from '../reading/column-meanings.ts';
 import type { Reading } from '../reading/reading.ts';
 import type { ListedDocument, ListedLine, Taught } from '../teaching/index.ts';
-import type { GivenColumns } from '../reading/column-meanings.ts';
 import type { Entry } from './entry.ts';
 import { kindOf } from './kind.ts';
 import { isFactOfPart } from './part-facts.ts';

@@ -1,6 +1,6 @@
-import { assignRoles, scoreRoles } from './assign-roles.ts';
 import type { ColumnMeaning } from '../reading/column-meanings.ts';
 import type { Role } from '../reading/column-words.ts';
+import { assignRoles, scoreRoles } from './assign-roles.ts';
 import type { GridLine } from './grid.ts';
 import { startsByContent, startsByTitle } from './lists-beside.ts';
 import { modelColumns, modelName } from './model-columns.ts';

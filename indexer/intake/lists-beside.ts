@@ -1,6 +1,6 @@
+import { headerRoles } from '../reading/column-words.ts';
 import { runs } from './assign-roles.ts';
 import { partNumberLike } from './cell-kinds.ts';
-import { headerRoles } from '../reading/column-words.ts';
 import { columnCells, type GridLine } from './grid.ts';
 import { strongestRole } from './header.ts';
 import { readQuantity } from './quantity.ts';

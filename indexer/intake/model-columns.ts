@@ -1,5 +1,5 @@
-import { suits } from './cell-kinds.ts';
 import { foldHeader, headerRoles } from '../reading/column-words.ts';
+import { suits } from './cell-kinds.ts';
 import { columnCells, type GridLine } from './grid.ts';
 import type { Column } from './layout.ts';
 import { readQuantity } from './quantity.ts';

@@ -1,6 +1,6 @@
-import { suits } from './cell-kinds.ts';
 import type { ColumnMeaning, GivenColumns } from '../reading/column-meanings.ts';
 import { foldHeader } from '../reading/column-words.ts';
+import { suits } from './cell-kinds.ts';
 import { cutSection, usualShapes } from './cut-section.ts';
 import type { Entry } from './entry.ts';
 import { columnCells, filled, type Grid, type GridLine, titlesOf } from './grid.ts';

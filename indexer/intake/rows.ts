@@ -1,5 +1,5 @@
-import type { Reading } from '../reading/reading.ts';
 import type { ColumnMeaning } from '../reading/column-meanings.ts';
+import type { Reading } from '../reading/reading.ts';
 
 /** What became of one row of a document: a line of the list, not a part, or not readable. */
 export type Outcome = 'taken' | 'skipped' | 'faulted';

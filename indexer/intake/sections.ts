@@ -1,5 +1,5 @@
-import { type Heading, joinHeader, paperHeader } from './column-order.ts';
 import { isTitle } from '../reading/column-words.ts';
+import { type Heading, joinHeader, paperHeader } from './column-order.ts';
 import { filled, type GridLine, titlesOf } from './grid.ts';
 import { headerOf } from './header.ts';
 import { countsIn } from './model-columns.ts';

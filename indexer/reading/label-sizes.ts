@@ -108,5 +108,14 @@ export function gluedLabels(tokens: readonly Token[], hits: readonly Hit[]): (at
     named ??= new Uint8Array(tokens.length);
     named.fill(1, first, last + 1);
   }
-  return at => named?.[at] === 1 || letters.has(tokens[at]!.text);
+  return at => named?.[at] === 1 || (letters.has(tokens[at]!.text) && !isInCode(tokens, at));
+}
+
+/** A letter with figures glued on both sides, and no other letter on those, is a piece of a code: 24H1909, but D8L90. */
+function isInCode(tokens: readonly Token[], at: number): boolean {
+  const glued = (i: number, kind: Token['kind']) => tokens[i]?.kind === kind && tokens[i]!.gap === 0;
+  const [front, behind] = [tokens[at - 1], tokens[at + 1]];
+  if (front?.kind !== 'number' || tokens[at]!.gap > 0 || !behind || !glued(at + 1, 'number')) return false;
+  const chained = (front.gap === 0 && tokens[at - 2]?.kind === 'word') || glued(at + 2, 'word');
+  return !chained;
 }

@@ -15,7 +15,7 @@ export function dropRanges(tokens: readonly Token[], groups: readonly Group[]): 
   const dropped = new Set<Measure>();
   measures.forEach((low, i) => {
     const high = measures[i + 1];
-    if (!high || high.first - low.last > 2 || high.um <= low.um) return;
+    if (!high || high.first - low.last > 2 || high.um <= low.um || high.um > low.um * widest) return;
     const sign = tokens[low.last + 1];
     const stated = high.unitStated || low.unitStated;
     const even = sign?.gap === tokens[high.first]!.gap;
@@ -39,6 +39,9 @@ export function dropRanges(tokens: readonly Token[], groups: readonly Group[]): 
   for (const group of groups) group.measures = group.measures.filter(m => !dropped.has(m));
   return dropped.size > 0;
 }
+
+/** What is longer than this many times the other is no range, but another size: shaft 16 - 500 mm. */
+const widest = 12;
 
 /** Two sizes with a word between them that leaves them to choose from: 8 or 10, 8mm or 5/16". */
 const choicesIn = (tokens: readonly Token[], measures: readonly Measure[]): Measure[][] =>

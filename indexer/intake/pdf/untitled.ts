@@ -1,4 +1,4 @@
-import { headerRoles } from '../column-words.ts';
+import { headerRoles } from '../../reading/column-words.ts';
 import { strongestRole } from '../header.ts';
 import { readReference } from '../reference.ts';
 import { type BuiltTable, buildUntitled, type ListShape } from './build-table.ts';
