@@ -208,7 +208,7 @@ function headingKinds({ heading }: Line): CategoryName[] {
     const meaning = entries[0]?.meaning;
     return meaning?.kind === 'noun' && meaning.category !== 'plain' ? [meaning.category] : [];
   });
-  return heading.columns.length > 1 ? kinds.slice(0, 1) : [...new Set(kinds)];
+  return heading.columns.columns.length > 1 ? kinds.slice(0, 1) : [...new Set(kinds)];
 }
 
 /** Words of three letters and more that no dictionary holds. */

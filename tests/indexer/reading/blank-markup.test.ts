@@ -18,7 +18,7 @@ describe('mark-up of lists', () => {
     ['* 2x 1/4-20 x 1 1/2" hex cap screws', 2, { thread: '1/4-20', length: 38.1 }],
     ['- 2x 6806 bearings', 2, { bore: 30, od: 42, width: 7 }],
     ['| **2× Welle Ø8 × 150 mm** | 7 |', 2, { dia: 8, length: 150 }],
-    ['| **M2 Schwenkachse** | Zylinderstift DIN 7 M2 × 8 mm | **2** |', 2, { dia: 2, length: 8 }],
+    ['| **M2 Schwenkachse** | Zylinderstift DIN 7 2 × 8 mm | **2** |', 2, { dia: 2, length: 8 }],
     ['### **O-Ring Ø20\\*2**', null, { id: 20, cs: 2 }],
     ['3 [Screw M3x10](./parts/m3x8_screw.md)', 3, { thread: 'M3', length: 10 }],
     ['vis_ronde_M3_5_x_15', null, { thread: 'M3.5', length: 15 }],
