@@ -1,5 +1,5 @@
-import type { GivenColumns } from '../../indexer/reading/column-meanings.ts';
 import type { DocumentRows, Row } from '../../indexer/intake/rows.ts';
+import type { GivenColumns } from '../../indexer/reading/column-meanings.ts';
 import type { WorkerAnswer, WorkerRequest } from '../../indexer/worker.ts';
 import { type Refusal, type RefusalFacts, refuse } from '../refusal.ts';
 import { besideProgram, ChildEnded, type ChildLimits, WatchedChild } from './watched-child.ts';

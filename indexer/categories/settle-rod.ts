@@ -20,15 +20,16 @@ export const plainly = (a: StatedLength, b: StatedLength) => Math.max(a.um, b.um
 /** Settles diameter and length of a round part. The smaller is the diameter where the larger is printed first. */
 export function settleRod(claim: Claim, line: Line): void {
   const used = giveLabelled(claim, line, rodLabels);
+  const groups = unlabelledGroups(line, used);
+  const whole = groups.some(({ measures, joined }) => joined && measures.length === 2);
   for (const thread of line.threads) {
-    // M8 of a smooth rod may be its diameter or a thread on it.
-    if (thread.kind !== 'metric' || claim.has('dia')) continue;
+    // M8 of a smooth rod may be its diameter or a thread on it; beside a whole size it is neither.
+    if (thread.kind !== 'metric' || claim.has('dia') || whole) continue;
     if (claim.category === 'shaft') claim.measure('dia', { ...thread, um: thread.major });
     else claim.implied.set('dia', thread.major);
     claim.notes.push(`${thread.name} may be a diameter of ${thread.major / 1000} mm or a thread on it`);
     claim.features.add('thread-for-diameter');
   }
-  const groups = unlabelledGroups(line, used);
   for (const { measures, joined } of groups) {
     const open = ['dia', 'length'].filter(key => !claim.has(key) && !claim.implied.has(key));
     if (open.length === 0 || measures.length > 3) break;

@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
+import { readRows } from '../../../indexer/intake/document.ts';
 import {
   type ColumnMeaning,
   columnMeanings,
   type GivenColumns,
 } from '../../../indexer/reading/column-meanings.ts';
-import { readRows } from '../../../indexer/intake/document.ts';
 import { headRow, partRow, workbook } from '../../documents/hostile.ts';
 import { unread } from './unread.ts';
 
