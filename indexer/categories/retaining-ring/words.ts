@@ -110,7 +110,7 @@ export const words: CategoryWords = {
   },
   plain: {
     en: 'circlip pliers, snap ring pliers, retaining ring pliers, circlip plier, ring terminal',
-    de: 'seegerringzange, sicherungsringzange, ringschraube',
+    de: 'seegerringzange, sicherungsringzange',
     fr: 'pince a circlips',
     nl: 'borgringtang',
   },

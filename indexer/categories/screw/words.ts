@@ -358,7 +358,7 @@ export const words: CategoryWords = {
   plain: {
     en: 'screw driver, screwdriver, hex key, allen key, torx key, hex wrench, allen wrench, hex driver, torx driver, screw hook, screw eye, screw cap, screw cover, bolt cutter, screw terminal, screw clamp, lead screw, leadscrew, ball screw, screw housing, screw extractor, screw jack, screw insert, screw plug, screw gauge, screw set, screw kit, power screw, worm screw',
     de: 'schraubendreher, schraubenzieher, schraubenschlüssel, schraubstock, spindelschraube, schraubkappe, schraubdeckel, verschlussschraube, verschlußschraube, schraubenset, schraubensatz, schraubzwinge, kugelgewindespindel, schraubenabdeckung',
-    fr: 'tournevis, vis a billes, vis sans fin, vis mere, vis trapezoidale',
+    fr: 'tournevis, vis a billes, vis mere, vis trapezoidale',
     it: 'giravite, cacciavite, vite a ricircolo, vite trapezoidale',
     es: 'destornillador, husillo',
     nl: 'schroevendraaier, boutensnijder, schroefdop',
