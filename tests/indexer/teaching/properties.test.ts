@@ -34,7 +34,7 @@ const telling = [
 const lines = fc.array(fc.constantFrom(...telling, ...printed), { maxLength: 24 });
 
 describe('what a document teaches', () => {
-  test('does not hang on the order of its rows', () => {
+  test('does not hang on the order of its rows', { timeout: 60_000 }, () => {
     fc.assert(
       fc.property(
         lines.chain(texts =>
@@ -54,7 +54,7 @@ describe('what a document teaches', () => {
     );
   });
 
-  test('is nothing without votes: each line then reads as it does alone', () => {
+  test('is nothing without votes: each line then reads as it does alone', { timeout: 60_000 }, () => {
     const silent = ['Knob', 'Handle', 'Ball 3', 'Pin 5 x 4', 'Bearing 14x6x7', 'Gear', 'Washer 4', 'Spring'];
     fc.assert(
       fc.property(fc.array(fc.constantFrom(...silent), { maxLength: 3 }), texts => {
@@ -68,7 +68,7 @@ describe('what a document teaches', () => {
     );
   });
 
-  test('is the same when the document is read again', () => {
+  test('is the same when the document is read again', { timeout: 60_000 }, () => {
     fc.assert(
       fc.property(lines, texts => {
         const taught = teach({ lines: () => texts.map(listed), headers: [], front: [] });
