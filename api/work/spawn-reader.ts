@@ -1,3 +1,4 @@
+import { pageTooMuch } from '../../indexer/intake/pdf/tell.ts';
 import type { DocumentRows, Row } from '../../indexer/intake/rows.ts';
 import type { GivenColumns } from '../../indexer/reading/column-meanings.ts';
 import type { WorkerAnswer, WorkerRequest } from '../../indexer/worker.ts';
@@ -34,6 +35,8 @@ export interface ReadInChildOptions {
   limits?: Partial<ReadLimits>;
   /** The built `indexer/worker.ts`; left out, the one beside the running program. */
   workerFile?: string;
+  /** First and last page to read of a document that has pages, counted from 1. */
+  pages?: { from: number; to: number } | undefined;
   /** Ends the reading early: the child is killed and the signal's reason thrown. */
   signal?: AbortSignal;
 }
@@ -43,7 +46,7 @@ export interface ReadInChildOptions {
  * @throws {Refusal} `too-large`, `too-slow`, `too-much-memory`, `unreadable`, `unknown-kind` or `no-rows`, with place and remedy
  */
 export async function readInChild(bytes: Uint8Array, options: ReadInChildOptions): Promise<DocumentRows> {
-  const { name, mediaType, columns, signal, workerFile = besideProgram('worker.js') } = options;
+  const { name } = options;
   const limits = { ...usualLimits, ...options.limits };
   if (bytes.byteLength > limits.bytes)
     throw refuse('too-large', {
@@ -51,27 +54,55 @@ export async function readInChild(bytes: Uint8Array, options: ReadInChildOptions
       message: `The document has ${inMebibytes(bytes.byteLength)}, the most that is read is ${inMebibytes(limits.bytes)}.`,
       remedy: 'Split it, or send only the pages that hold the parts list.',
     });
-  const request: WorkerRequest = { name, mediaType, columns, limits: { rows: limits.rows } };
-  const rows: Row[] = [];
+  const reached: Reached = { page: 1, pages: 1 };
   try {
-    const child = new WatchedChild({ program: workerFile, request, bytes, limits, signal });
-    const started = Date.now();
-    for await (const line of linesOf(child.output())) {
-      const answer = JSON.parse(line) as WorkerAnswer;
-      if ('rows' in answer) rows.push(...answer.rows);
-      else if ('page' in answer) {
-        if (Date.now() - started > limits.allPages) throw new ChildEnded('time');
-        child.restartClock();
-        options.onProgress?.(answer.page.page - 1, answer.page.pages);
-      } else if ('progress' in answer)
-        options.onProgress?.(answer.progress.rowsDone, answer.progress.rowsTotal);
-      else if ('refusal' in answer) throw refuse(answer.refusal.code, placedIn(name, answer.refusal));
-      else return { ...answer.result, rows };
-    }
-    throw new ChildEnded('died', 'ended without an answer');
+    return await readOnce(bytes, options, limits, reached);
   } catch (error) {
-    throw error instanceof ChildEnded ? refusalOf(error, name, limits) : error;
+    if (!(error instanceof ChildEnded)) throw error;
+    const refusal = refusalOf(error, name, limits);
+    const from = options.pages?.from ?? 1;
+    if (reached.page <= from) throw refusal;
+    // The pages before the one that was too much are read again, by themselves, and kept.
+    const before = { ...options, pages: { from, to: reached.page - 1 } };
+    const read = await readOnce(bytes, before, limits, { page: 1, pages: 1 }).catch(() => {
+      throw refusal;
+    });
+    const told = read.faults.filter(({ code }) => code !== 'pages-not-read');
+    return { ...read, faults: [...told, pageTooMuch(reached.page, reached.pages, refusal.message)] };
   }
+}
+
+/** The page that was being read, and how many there are. */
+interface Reached {
+  page: number;
+  pages: number;
+}
+
+async function readOnce(
+  bytes: Uint8Array,
+  options: ReadInChildOptions,
+  limits: ReadLimits,
+  reached: Reached,
+): Promise<DocumentRows> {
+  const { name, mediaType, columns, pages, signal, workerFile = besideProgram('worker.js') } = options;
+  const request: WorkerRequest = { name, mediaType, columns, pages, limits: { rows: limits.rows } };
+  const rows: Row[] = [];
+  const child = new WatchedChild({ program: workerFile, request, bytes, limits, signal });
+  const started = Date.now();
+  for await (const line of linesOf(child.output())) {
+    const answer = JSON.parse(line) as WorkerAnswer;
+    if ('rows' in answer) rows.push(...answer.rows);
+    else if ('page' in answer) {
+      Object.assign(reached, answer.page);
+      if (Date.now() - started > limits.allPages) throw new ChildEnded('time');
+      child.restartClock();
+      options.onProgress?.(answer.page.page - 1, answer.page.pages);
+    } else if ('progress' in answer)
+      options.onProgress?.(answer.progress.rowsDone, answer.progress.rowsTotal);
+    else if ('refusal' in answer) throw refuse(answer.refusal.code, placedIn(name, answer.refusal));
+    else return { ...answer.result, rows };
+  }
+  throw new ChildEnded('died', 'ended without an answer');
 }
 
 async function* linesOf(chunks: AsyncIterable<Buffer>): AsyncGenerator<string> {

@@ -1,6 +1,6 @@
 import type { Grid } from '../grid.ts';
 import { GridBuilder } from '../grid-builder.ts';
-import type { Fault, PageSize } from '../rows.ts';
+import type { PageSize } from '../rows.ts';
 import { addTable } from './add-table.ts';
 import type { ListShape } from './build-table.ts';
 import { findTables } from './find-tables.ts';
@@ -87,7 +87,7 @@ async function readPages(
   }
   if (next <= pdf.numPages) grid.faults.push(restUnread(next, pdf.numPages));
   if (grid.lines.length === 0 && marks.length === 0) {
-    const empty = emptyPdf(textless, pageSizes.length, grid.faults as Fault[]);
+    const empty = emptyPdf(textless, { read: pageSizes.length, pages: pdf.numPages }, grid.faults);
     if (empty) throw empty;
   }
   grid.faults.push(...pagesWithoutText(textless.filter(({ blank }) => !blank)));

@@ -28,28 +28,31 @@ const typeIt =
 /** What is said of a PDF with neither a list nor a drawing with numbers; null where its faults say enough. */
 export function emptyPdf(
   textless: readonly Textless[],
-  read: number,
+  seen: { read: number; pages: number },
   faults: readonly Fault[],
 ): Unreadable | null {
+  const { read } = seen;
   if (read === 0 && faults.length > 0) return null;
   if (textless.length < read)
     return noRows(
       'The text of this PDF was read, but there is no parts list in it and no drawing with numbers.',
     );
-  if (textless.every(({ blank }) => blank))
-    return noRows(`${pagesWord(read)} looked at; nothing stands on ${read === 1 ? 'it' : 'them'}.`);
-  const pictures = textless.filter(({ picture }) => picture).length;
+  const looked = looksAt(seen);
+  if (textless.every(({ blank }) => blank)) return noRows(`${looked}; nothing stands there.`);
+  const pictures = textless.some(({ picture }) => picture);
   return new Unreadable('no-rows', {
     place: 'the document',
-    message:
-      pictures > 0
-        ? `This PDF holds pictures of pages (a scan or photos) and no text: ${pagesWord(read)} looked at, nothing on ${read === 1 ? 'it' : 'them'} could be read.`
-        : `This PDF holds drawn lines and no text: ${pagesWord(read)} looked at. Its letters may be drawn as outlines.`,
+    message: pictures
+      ? `This PDF holds pictures of pages (a scan or photos) and no text. ${looked}; nothing there could be read.`
+      : `This PDF holds drawn lines and no text. ${looked}; its letters may be drawn as outlines.`,
     remedy: typeIt,
   });
 }
 
-const pagesWord = (count: number): string => (count === 1 ? 'One page was' : `${count} pages were`);
+const looksAt = ({ read, pages }: { read: number; pages: number }): string =>
+  pages === 1
+    ? 'Its page was looked at'
+    : `${read < pages ? `${read} of ${pages}` : `All ${pages}`} pages were looked at`;
 
 /** Pages that show something, but no text; at most a few of them are named one by one. */
 export function pagesWithoutText(pages: readonly Textless[]): Fault[] {
@@ -74,6 +77,15 @@ export const restUnread = (from: number, to: number): Fault => ({
   code: 'pages-not-read',
   message: `Pages ${from} to ${to} are not read: the document is larger than is read at once. The pages before them are.`,
   remedy: `Read the rest: read this document again from page ${from}, or send pages ${from} to ${to} as a document of their own.`,
+});
+
+/** A page on which the reader was ended: it and those after it are left. */
+export const pageTooMuch = (page: number, pages: number, why: string): Fault => ({
+  page,
+  place: `page ${page}`,
+  code: 'pages-not-read',
+  message: `Page ${page} was too much to read (${why.replace(/\.$/, '')}); ${pages > page ? `it and the pages after it, up to ${pages}, are` : 'it is'} not read. The pages before it are.`,
+  remedy: `Read the rest: send the pages from ${page} on as a document of their own, page ${page} printed anew from a PDF viewer.`,
 });
 
 export const pageBroken = (page: number): Fault => ({
