@@ -29,7 +29,9 @@ export interface Choice {
 /** Every designation that begins at a piece one of the categories knows. */
 function designationsIn(line: Line): FoundDesignation[] {
   const found: FoundDesignation[] = [];
-  for (let at = 0; at < line.tokens.length; at++) {
+  const corrected = correctionIn(line);
+  const end = corrected < 0 ? line.tokens.length : corrected;
+  for (let at = 0; at < end; at++) {
     const definitions = stemsOf.get(line.tokens[at]!.text);
     if (definitions === undefined || isNumberOfStandard(line, at)) continue;
     for (const definition of definitions) {
@@ -43,6 +45,12 @@ function designationsIn(line: Line): FoundDesignation[] {
   return found;
 }
 
+/** Where a line says what its part is not, or was: 608 (not 688). */
+const correctionIn = ({ tokens }: Line): number =>
+  tokens.findIndex(
+    ({ text }, at) => at > 0 && (text === 'not' || text === 'was') && tokens[at + 1]?.kind === 'number',
+  );
+
 /** The 625 of DIN 625 is no bearing's number. */
 const isNumberOfStandard = ({ standards }: Line, at: number) =>
   standards.some(s => s.first < at && at <= s.last && standardsOf.has(s.name));
@@ -55,7 +63,7 @@ export function chooseCategory(line: Line, context: LineContext): Choice {
     designation: null,
     designations: [],
     features: [],
-    notes: [],
+    notes: correctionIn(line) < 0 ? [] : ['the line corrects itself'],
     others: [],
     unknownWords: wordsUnknown(line),
   };
@@ -225,8 +233,8 @@ function isUnknownName(line: Line, at: number): boolean {
   return !naming.has(text) && !isInside(line, at);
 }
 
-/** Words that introduce a number or a standard. */
-const naming = new Set(['iso', 'din', 'jis', 'ansi', 'type', 'typ']);
+/** Words that introduce a number or a standard, and small words that name nothing. */
+const naming = new Set('iso din jis ansi type typ not was either both each one two'.split(' '));
 
 /** Whether a token belongs to a thread, a standard or a size. */
 function isInside({ threads, standards, measures }: Line, at: number): boolean {

@@ -42,8 +42,11 @@ function buildDictionary(): Dictionary {
       words.add(phrase, lang, { kind: 'modifier', category: name, attrs }),
     );
     for (const lang of languages)
-      for (const phrase of list(own.plain?.[lang]))
+      for (const phrase of list(own.plain?.[lang])) {
         words.add(phrase, lang, { kind: 'noun', category: 'plain', attrs: {} });
+        const turned = lang === 'en' ? inverted(phrase) : null;
+        if (turned) words.add(turned, lang, { kind: 'noun', category: 'plain', attrs: {} });
+      }
   }
   each(commonModifiers, (phrase, lang, attrs) =>
     words.add(phrase, lang, { kind: 'modifier', category: null, attrs }),

@@ -19,7 +19,12 @@ function teethIn(tokens: readonly Token[]): number[] {
   return teeth;
 }
 
-/** Reads teeth, module and bore of a gear: `20T`, `20 teeth`, `M1`, `module 0.5`, `bore 5`. */
+function giveModule(claim: Claim, number: Token): void {
+  const value = Number(number.text.replace(',', '.'));
+  if (value > 0 && value <= 10) claim.count('module', value, number);
+}
+
+/** Reads teeth, module and bore of a gear: `20T`, `20 teeth`, `M1`, `module 0.5`, `2M`, `bore 5`. */
 function settle(claim: Claim, line: Line): void {
   const { tokens } = line;
   for (const measure of line.measures) {
@@ -32,16 +37,18 @@ function settle(claim: Claim, line: Line): void {
     if (
       number.kind === 'number' &&
       letter.gap <= 1 &&
-      /^(t|z|th)$/.test(letter.text) &&
+      /^(t|z|th|gt)$/.test(letter.text) &&
       /^\d{1,3}$/.test(number.text) &&
       !(letter.gap === 1 && letter.text === 'z')
     )
       claim.count('teeth', Number(number.text), { start: number.start, end: letter.end });
     if (letter.kind === 'number' && letter.gap === 0 && number.text === 'z' && /^\d{1,3}$/.test(letter.text))
       claim.count('teeth', Number(letter.text), letter);
-    if (letter.kind === 'number' && letter.gap === 0 && number.text === 'm' && number.gap > 0) {
-      const value = Number(letter.text.replace(',', '.'));
-      if (value > 0 && value <= 10) claim.count('module', value, letter);
+    // 0.5M, 2M
+    if (number.kind === 'number' && letter.gap === 0 && letter.text === 'm' && tokens[at + 1]?.gap !== 0)
+      giveModule(claim, number);
+    if (letter.kind === 'number' && letter.gap <= 1 && number.text === 'm' && number.gap > 0) {
+      giveModule(claim, letter);
     }
   }
   const teeth = new Set(teethIn(tokens));
@@ -67,7 +74,7 @@ export const gear: CategoryDefinition = {
   words: {
     nouns: {
       en: {
-        'gear, pinion, spur gear, worm gear, worm wheel, worm, bevel gear, drive gear, main gear, pinion gear, gears, idler gear, gear wheel, gearwheel, ring gear, helical gear, planet gear, sun gear, planetary gear, crown gear, face gear, oscillating gear, oscillation gear, cog, cogwheel, sector gear, ratchet gear, helical pinion':
+        'gear, pinion, spur gear, worm gear, worm wheel, worm, bevel gear, drive gear, main gear, pinion gear, gears, idler gear, gear wheel, gearwheel, ring gear, helical gear, planet gear, sun gear, planetary gear, crown gear, face gear, crown wheel, bevel wheel, cluster gear, gear cluster, oscillating gear, oscillation gear, cog, cogwheel, sector gear, ratchet gear, helical pinion':
           {},
       },
       de: {

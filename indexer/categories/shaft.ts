@@ -26,7 +26,7 @@ export const shaft: CategoryDefinition = {
   words: {
     nouns: {
       en: {
-        'shaft, axle, spindle shaft, main shaft, drive shaft, smooth rod, linear rod, precision shaft, linear shaft, rods, rod, shafts, gear shaft, pinion shaft, axle shaft, idler shaft, crank shaft, crankshaft, round bar, hardened rod, precision rod, polished rod, motor shaft, worm shaft, output shaft, input shaft, countershaft, spool shaft, handle shaft':
+        'shaft, axle, spindle, main spindle, gearshaft, camshaft, spindle shaft, main shaft, drive shaft, smooth rod, linear rod, precision shaft, linear shaft, rods, rod, shafts, gear shaft, pinion shaft, axle shaft, idler shaft, crank shaft, crankshaft, round bar, hardened rod, precision rod, polished rod, motor shaft, worm shaft, output shaft, input shaft, countershaft, spool shaft, handle shaft':
           {},
       },
       de: {

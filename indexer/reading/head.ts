@@ -137,7 +137,7 @@ export function findHead(
           if (isUnknownWord(tokens, at, line.known)) unknownFirst = true;
         continue;
       }
-      const head = chooseNoun(nouns, languages[0]!);
+      const head = chooseNoun(nouns, languages[0]!, tokens);
       const { meaning } = head.entry;
       if (meaning.kind !== 'noun') continue;
       let unknownBehind = false;
@@ -234,7 +234,9 @@ function preferred(entries: readonly Entry[], languages: readonly string[], grou
 
 const isScrew = ({ meaning }: Entry) => meaning.kind === 'noun' && meaning.category === 'screw';
 
-function chooseNoun(nouns: readonly Noun[], language: string): Noun {
+function chooseNoun(nouns: readonly Noun[], language: string, tokens: readonly Token[]): Noun {
   const first = nouns[0]!;
+  // "shaft, idler gear": the name stands first, and what stands behind its comma qualifies it.
+  if (tokens[first.hit.first + 1]?.text === ',' && first.hit.last > first.hit.first) return first;
   return headFirst.has(language) && headFirst.has(first.entry.lang) ? first : nouns.at(-1)!;
 }

@@ -43,6 +43,7 @@ export function labelSizes(
       front?.last === at - 1 &&
       front.label === null &&
       !behind?.sign &&
+      !(behind?.measure && (front.diameter || (word.gap > 0 && tokens[behind.measure.first]!.gap === 0))) &&
       (!single || (word.gap === 0 && !behind?.measure))
     )
       labelled = front;

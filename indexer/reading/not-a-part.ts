@@ -1,4 +1,5 @@
 import { kindBits } from './dictionary.ts';
+import { isInstruction } from './instruction.ts';
 import type { Line } from './line.ts';
 import type { Token } from './tokens.ts';
 
@@ -15,7 +16,7 @@ export function isNotAPart(line: Line): boolean {
     if (kinds & naming && !(kinds & (kindBits.column | kindBits.sheet))) parts++;
   }
   if (!tokens.some(token => token.kind !== 'mark')) return true;
-  if (isHeading(line)) return true;
+  if (isHeading(line) || isInstruction(line)) return true;
   if (parts > 0) return startsWithNote(line) && sheet > 0;
   if (isPriceOrDate(line)) return true;
   const words = unknownWords(line);

@@ -5,7 +5,7 @@ export const words: CategoryWords = {
     en: {
       'o-ring, o ring, oring, o-rings, o-ring seal, o ring seal, packing o-ring, preformed packing, "o" ring, o-ring packing':
         {},
-      'x-ring, quad ring, x ring': {},
+      'x-ring, quad ring, x ring, x-section ring, quad-ring': {},
     },
     de: { 'o-ring, rundring, o-ringe, runddichtring, null-ring, rundschnurring': {} },
     fr: { 'joint torique, o-ring, joints toriques, torique, joint o-ring': {} },

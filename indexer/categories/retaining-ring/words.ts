@@ -18,7 +18,7 @@ export const words: CategoryWords = {
         },
     },
     de: {
-      'sicherungsring, seegerring, sprengring, seeger-ring, sicherungsringe, nutring sicherung, runddraht sprengring, runddrahtsprengring, haltering':
+      'sicherungsring, greifring, klemmring, seegerring, sprengring, seeger-ring, sicherungsringe, nutring sicherung, runddraht sprengring, runddrahtsprengring, haltering':
         {},
       'sicherungsring für wellen, sicherungsring für welle, wellensicherungsring, außensicherungsring, aussenseegerring, wellenring, außenseegerring, sicherungsring außen':
         { type: 'external' },
