@@ -254,7 +254,8 @@ function byShape(
   const hinted = hintedBy(line);
   const sized = line.measures.some(m => m.label === 'length' || (m.unitStated && m.label === null));
   const long = thread && (thread.measures.length > 0 || sized);
-  if (long && !isNamedBefore(line, thread.first)) return named(hinted ?? 'screw', ['thread-and-length']);
+  if (long && !isNamedBefore(line, thread.first))
+    return named(hinted === null || hinted === 'washer' ? 'screw' : hinted, ['thread-and-length']);
   if (thread && hinted && unknownWords === 0) return named(hinted, ['thread-alone']);
   if (isSprung(line)) return named('spring', ['labelled']);
   const bare = designations.find(d => d.definition.name === 'bearing');

@@ -58,10 +58,11 @@ function phrasesOf(tokens: readonly Token[], cell: Cell, hits: readonly Hit[]): 
         qualifies = false;
       }
       at = hit.last;
-    } else if ((hit && at > first) || stop) {
+    } else if ((hit && (at > first || cell.first > 0)) || stop) {
+      // A preposition that begins a later cell says of the whole row what it is for.
       if (at > first) phrases.push({ first, last: at - 1, qualifies });
-      const last = hit && at > first ? hit.last : at;
-      qualifies = hit !== null && at > first;
+      const last = hit?.last ?? at;
+      qualifies = hit !== null;
       first = last + 1;
       at = last;
     }

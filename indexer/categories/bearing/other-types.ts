@@ -20,6 +20,7 @@ export const otherTypeStems: readonly string[] = [
   'nk',
   'axk',
   'ge',
+  'k',
   'f',
   ...thrustBearings.map(each => each.designation).filter(name => /^\d/.test(name)),
 ];
@@ -28,13 +29,15 @@ interface Found {
   readonly attrs: Attrs;
   readonly size: readonly [bore: Um, od: Um, width: Um];
   readonly last: number;
+  /** The number names the bore, and only a standard the rest: GE8. */
+  readonly boreOnly?: true;
 }
 
 /** Reads LM8UU, HK0810, NK8/12, AXK0821, F8-16M, GE8E or 51104 that begins at a token, from the tables of the standards. */
 export function otherTypeAt(line: Line, at: number): Designation | null {
   const found = foundAt(line.tokens, at);
   if (!found) return null;
-  const { attrs, size, last } = found;
+  const { attrs, size, last, boreOnly } = found;
   return {
     first: at,
     last,
@@ -43,8 +46,10 @@ export function otherTypeAt(line: Line, at: number): Designation | null {
     apply: claim => {
       for (const [key, value] of Object.entries(attrs)) claim.attr(key, value);
       claim.designated('bore', size[0]);
-      claim.designated('od', size[1]);
-      claim.designated('width', size[2]);
+      const give = (key: string, um: Um) =>
+        boreOnly ? claim.implied.set(key, um) : claim.designated(key, um);
+      give('od', size[1]);
+      give('width', size[2]);
     },
   };
 }
@@ -59,6 +64,7 @@ function foundAt(tokens: readonly Token[], at: number): Found | null {
   if (first.text === 'nk') return machinedNeedle(tokens, at);
   if (first.text === 'axk') return thrust(`AXK${number.text}`, at + 1);
   if (first.text === 'ge') return spherical(tokens, at);
+  if (first.text === 'k') return needleCage(tokens, at);
   const [dash, od, letter] = [tokens[at + 2], tokens[at + 3], tokens[at + 4]];
   const glued = [dash, od, letter].every(token => token?.gap === 0);
   if (first.text !== 'f' || !glued || dash!.text !== '-' || letter!.text !== 'm') return null;
@@ -112,17 +118,25 @@ function machinedNeedle(tokens: readonly Token[], at: number): Found | null {
   );
 }
 
+/** K6x9x8: the sizes of a needle cage stand in its number. */
+function needleCage(tokens: readonly Token[], at: number): Found | null {
+  const sizes = [1, 3, 5].map(behind => tokens[at + behind]);
+  const signs = [2, 4].map(behind => tokens[at + behind]?.text);
+  if (!sizes.every(size => size?.kind === 'number') || !signs.every(sign => sign === '×')) return null;
+  const [bore, od, width] = sizes.map(size => mm(Number(size!.text))) as [Um, Um, Um];
+  return bore < od ? { attrs: { type: 'needle' }, size: [bore, od, width], last: at + 5 } : null;
+}
+
 /** GE8E, GE 8 ES, GE8C: the letters behind say how it runs and is lubricated. */
 function spherical(tokens: readonly Token[], at: number): Found | null {
   const letters = tokens[at + 2];
-  if (letters?.kind !== 'word' || letters.gap > 1 || !/^(e|es|c|uk|et)$/.test(letters.text)) return null;
+  const stated = letters?.kind === 'word' && letters.gap <= 1 && /^(e|es|c|uk|et)$/.test(letters.text);
   const bearing = sphericalBearing(mm(Number(tokens[at + 1]!.text)));
-  return (
-    (bearing && {
-      attrs: { type: 'spherical' },
-      size: [bearing.bore, bearing.od, bearing.width],
-      last: at + 2,
-    }) ??
-    null
-  );
+  if (!bearing || (!stated && letters?.gap === 0)) return null;
+  return {
+    attrs: { type: 'spherical' },
+    size: [bearing.bore, bearing.od, bearing.width],
+    last: stated ? at + 2 : at + 1,
+    ...(stated ? {} : { boreOnly: true }),
+  };
 }
