@@ -27,6 +27,7 @@ export {
   gaugeSheets,
   pixelsPerMillimetre,
 } from './gauge-sheet.ts';
+export { type Lesson, learn, lessonOf, type Said } from './like-lines.ts';
 export {
   BadMeasurement,
   type CandidateAnswer,

@@ -1,7 +1,9 @@
 import { z } from '@hono/zod-openapi';
+import { columnMeanings } from '../../indexer/intake/column-meanings.ts';
 import { attrs, dims, duty, id, instant, modelRef, readAs } from './common.ts';
 import { reading } from './reading.ts';
 
+const state = z.enum(['waiting', 'reading', 'ready', 'refused', 'removed']);
 const refusal = z.object({ code: z.string(), place: z.string(), message: z.string(), remedy: z.string() });
 
 /** A maker's diagram and the state of its reading. */
@@ -12,7 +14,8 @@ export const diagram = z
     model: modelRef,
     mediaType: z.string(),
     byteCount: z.number().int(),
-    state: z.enum(['waiting', 'reading', 'ready', 'refused']),
+    /** `removed`: taken off the bench, and can be put back. */
+    state,
     /** Why the document as a whole could not be read. */
     refusal: refusal.nullable(),
     rowsDone: z.number().int(),
@@ -36,6 +39,34 @@ export type DiagramAnswer = z.infer<typeof diagram>;
 export const diagrams = z.object({ diagrams: z.array(diagram) }).openapi('Diagrams');
 export type Diagrams = z.infer<typeof diagrams>;
 
+/** What a person says that columns hold: for each table in order a meaning for each column, null where as found. */
+export const givenColumns = z
+  .array(z.array(z.enum(columnMeanings)).max(256).nullable())
+  .max(200)
+  .openapi('GivenColumns');
+
+/** One table of a document, and what its columns are taken for; `cells`: the first few below each title. */
+export const table = z
+  .object({
+    page: z.number().int(),
+    place: z.string(),
+    columns: z.array(
+      z.object({ title: z.string(), meaning: z.enum(columnMeanings), cells: z.array(z.string()) }),
+    ),
+  })
+  .openapi('Table');
+export type TableAnswer = z.infer<typeof table>;
+
+/** The tables of a document as they were last read; `given`: what a person said, null where all is as found. */
+export const diagramColumns = z
+  .object({ diagram, tables: z.array(table), given: givenColumns.nullable() })
+  .openapi('DiagramColumns');
+export type DiagramColumns = z.infer<typeof diagramColumns>;
+
+/** Null takes back what was said of the columns. */
+export const newColumns = z.object({ given: givenColumns.nullable() }).openapi('NewColumns');
+export type NewColumns = z.infer<typeof newColumns>;
+
 const about = {
   maker: z.string().trim().min(1).max(120),
   model: z.string().trim().min(1).max(120),
@@ -44,7 +75,12 @@ const about = {
 
 /** A list sent as text. Files come as multipart/form-data with the same names and `file`. */
 export const newDiagramText = z
-  .object({ ...about, name: z.string().trim().min(1).max(200).optional(), text: z.string().min(1) })
+  .object({
+    ...about,
+    name: z.string().trim().min(1).max(200).optional(),
+    text: z.string().min(1),
+    columns: givenColumns.optional(),
+  })
   .openapi('NewDiagramText');
 export type NewDiagramText = z.infer<typeof newDiagramText>;
 
@@ -60,7 +96,7 @@ export type Uploaded = z.infer<typeof uploaded>;
 /** One server-sent event of `…/progress`; the stream ends at ready or refused. */
 export const progress = z
   .object({
-    state: z.enum(['waiting', 'reading', 'ready', 'refused']),
+    state,
     rowsDone: z.number().int(),
     rowsTotal: z.number().int().nullable(),
     refusal: refusal.nullable(),
@@ -83,6 +119,10 @@ export const correction = z
     size: z.string().nullable(),
     item: z.string().nullable(),
     createdAt: instant,
+    /** How many like rows it put right as well; taking it back takes those back too. */
+    taught: z.number().int(),
+    /** The row whose correction put this one right, by its reference or place; null for a person's own word on it. */
+    taughtBy: z.string().nullable(),
   })
   .openapi('Correction');
 

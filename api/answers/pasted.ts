@@ -1,5 +1,6 @@
 import { z } from '@hono/zod-openapi';
 import { category } from './common.ts';
+import { givenColumns, table } from './diagram.ts';
 import { reading } from './reading.ts';
 
 /** A list put into the paste box: answered, and not stored. */
@@ -7,6 +8,7 @@ export const paste = z
   .object({
     text: z.string().min(1).max(2_000_000),
     name: z.string().max(200).optional(),
+    columns: givenColumns.optional(),
   })
   .openapi('Paste');
 export type Paste = z.infer<typeof paste>;
@@ -56,6 +58,7 @@ export const pasted = z
       language: z.string().nullable(),
       unit: z.enum(['mm', 'in']).nullable(),
     }),
+    tables: z.array(table),
     rows: z.array(pastedRow),
     relations: z.array(
       z.object({

@@ -1,19 +1,18 @@
-import { and, eq, isNull, sql } from 'drizzle-orm';
+import { and, eq, inArray, isNull, or } from 'drizzle-orm';
 import type { DiagramRow, NewCorrection } from '../answers/index.ts';
-import { storableJson } from '../db/copy-text.ts';
-import { correction, diagram, maker, model, part, reading, row } from '../db/schema/index.ts';
+import { correction, diagram, reading, row } from '../db/schema/index.ts';
 import type { Tx } from '../db/store.ts';
 import { thisWorkshop } from '../db/this-workshop.ts';
-import { dropUnreferredParts } from '../parts/drop-unreferred.ts';
-import { partIdentity } from '../parts/part-identity.ts';
-import { settleParts } from '../parts/settle-parts.ts';
-import { settleSizes } from '../parts/settle-sizes.ts';
 import { notFound, refuse } from '../refusal.ts';
-import { type Corrected, type Effective, ofCorrection, ofReading } from './effective-reading.ts';
+import { likeRows } from './like-rows.ts';
 import { rowById } from './list-rows.ts';
-import { lockMaker } from './store-reading.ts';
+import { lockSubject } from './lock-subject.ts';
+import { settleRows } from './settle-rows.ts';
 
-/** Sets a person's word beside the reading of a row, in place of one that stood; what it says wins from now on. */
+/**
+ * Sets a person's word beside the reading of a row, in place of one that stood; what it says wins from now on. Rows
+ * of the document that are written like it and were read like it are put right as well, all of it one word to take back.
+ */
 export async function correctRow(
   tx: Tx,
   diagramId: string,
@@ -21,38 +20,45 @@ export async function correctRow(
   said: NewCorrection,
 ): Promise<DiagramRow> {
   const subject = await lockRow(tx, diagramId, rowId);
-  await takeBack(tx, diagramId, subject.key);
-  await tx.insert(correction).values({
-    workshop: thisWorkshop,
-    diagram: diagramId,
-    rowKey: subject.key,
-    category: said.category,
-    dims: said.dims,
-    attrs: said.attrs,
-    qty: said.qty ?? null,
-  });
-  await settleRow(tx, subject, said);
+  const freed = await takeBack(tx, diagramId, subject.row.key);
+  const word = { workshop: thisWorkshop, diagram: diagramId };
+  const { category, dims, attrs, qty = null } = said;
+  const [own] = await tx
+    .insert(correction)
+    .values({ ...word, rowKey: subject.row.key, category, dims, attrs, qty })
+    .returning({ id: correction.id });
+  const taught = await likeRows(tx, subject, said);
+  for (let at = 0; at < taught.length; at += batch)
+    await tx.insert(correction).values(
+      taught.slice(at, at + batch).map(({ row: { key }, said: like }) => ({
+        ...word,
+        rowKey: key,
+        category: like.category,
+        dims: like.dims,
+        attrs: like.attrs,
+        taughtBy: own!.id,
+      })),
+    );
+  await settleRows(tx, diagramId, [subject.row.key, ...freed, ...taught.map(one => one.row.key)]);
   return rowById(tx, diagramId, rowId);
 }
 
-/** Takes a person's word back; the reading counts again. Without one that stands, nothing changes. */
+/** Rows that one statement writes. */
+const batch = 1000;
+
+/**
+ * Takes a person's word back, with what it taught; the readings count again. Without one that stands, nothing changes.
+ */
 export async function undoCorrection(tx: Tx, diagramId: string, rowId: string): Promise<DiagramRow> {
   const subject = await lockRow(tx, diagramId, rowId);
-  await takeBack(tx, diagramId, subject.key);
-  await settleRow(tx, subject, null);
+  const freed = await takeBack(tx, diagramId, subject.row.key);
+  await settleRows(tx, diagramId, freed);
   return rowById(tx, diagramId, rowId);
 }
 
 /** The row with its maker's lock held, as every change to what a maker's parts are takes it. */
 async function lockRow(tx: Tx, diagramId: string, rowId: string) {
-  const [found] = await tx
-    .select({ maker: maker.id })
-    .from(diagram)
-    .innerJoin(model, eq(model.id, diagram.model))
-    .innerJoin(maker, eq(maker.id, model.maker))
-    .where(eq(diagram.id, diagramId));
-  if (!found) throw notFound('diagram', diagramId);
-  await lockMaker(tx, found.maker);
+  if (!(await lockSubject(tx, diagramId))) throw notFound('diagram', diagramId);
   const [subject] = await tx
     .select({ row, reading, model: diagram.model })
     .from(row)
@@ -66,63 +72,22 @@ async function lockRow(tx: Tx, diagramId: string, rowId: string) {
       message: `This row was ${subject.row.outcome}, so there is no reading of it to correct.`,
       remedy: 'Correct a row that was taken, or send the list again with this row mended.',
     });
-  return { ...subject, key: subject.row.key, maker: found.maker };
+  return subject;
 }
 
-type Subject = Awaited<ReturnType<typeof lockRow>>;
-
-async function takeBack(tx: Tx, diagramId: string, rowKey: string): Promise<void> {
-  await tx
+/** Takes back the standing word on a row and what it taught; answers the keys of the rows it no longer holds for. */
+async function takeBack(tx: Tx, diagramId: string, rowKey: string): Promise<string[]> {
+  const standing = and(eq(correction.diagram, diagramId), isNull(correction.undoneAt));
+  const own = await tx
+    .select({ id: correction.id })
+    .from(correction)
+    .where(and(standing, eq(correction.rowKey, rowKey)));
+  const ids = own.map(one => one.id);
+  if (ids.length === 0) return [];
+  const gone = await tx
     .update(correction)
     .set({ undoneAt: new Date() })
-    .where(
-      and(eq(correction.diagram, diagramId), eq(correction.rowKey, rowKey), isNull(correction.undoneAt)),
-    );
-}
-
-/** Puts the row's evidence and part in line with what counts now, and settles the parts it named before and names now. */
-async function settleRow(tx: Tx, subject: Subject, said: Corrected | null): Promise<void> {
-  const { row: line, reading: read } = subject;
-  const says = said ? ofCorrection(said) : read ? ofReading(read) : null;
-  const isPart = says !== null && says.category !== 'not-a-part';
-  const partId = isPart ? await partOfRow(tx, subject, says) : null;
-  await tx.execute(sql`create temporary table touched (id uuid, size text) on commit drop`);
-  await tx.execute(sql`
-    insert into touched
-    select id, size from part where id in (${line.part}::uuid, ${partId}::uuid)`);
-  await tx.update(row).set({ part: partId }).where(eq(row.id, line.id));
-  await tx.execute(sql`delete from evidence where diagram = ${line.diagram} and row_key = ${line.key}`);
-  if (partId && says)
-    await tx.execute(sql`
-      insert into evidence (workshop, part, kind, category, size, item, dims, attrs, certainty, diagram, row_key, detail)
-      values (this_workshop(), ${partId}::uuid, ${says.kind}, ${says.category}, ${says.size}, ${says.item},
-              ${storableJson(says.dims)}::jsonb, ${storableJson(says.attrs)}::jsonb, ${says.certainty},
-              ${line.diagram}::uuid, ${line.key}, ${read?.text ?? line.description})`);
-  await settleParts(tx);
-  await dropUnreferredParts(tx);
-  await settleSizes(tx, subject.model);
-}
-
-/** The part that a row names, made where an earlier reading saw none in it. */
-async function partOfRow(tx: Tx, { row: line, model: modelId, maker }: Subject, says: Effective) {
-  if (line.part) return line.part;
-  const { number, numberKey } = partIdentity(modelId, line);
-  await tx
-    .insert(part)
-    .values({
-      workshop: thisWorkshop,
-      maker,
-      number,
-      numberKey,
-      name: line.description,
-      category: says.category,
-      dims: {},
-      attrs: {},
-    })
-    .onConflictDoNothing();
-  const [found] = await tx
-    .select({ id: part.id })
-    .from(part)
-    .where(and(eq(part.maker, maker), eq(part.numberKey, numberKey)));
-  return found!.id;
+    .where(and(standing, or(inArray(correction.id, ids), inArray(correction.taughtBy, ids))))
+    .returning({ rowKey: correction.rowKey });
+  return gone.map(one => one.rowKey);
 }

@@ -1,4 +1,5 @@
 import type { Relation } from '../../indexer/intake/rows.ts';
+import { grouped } from './grouped.ts';
 import type { KeyedRow } from './keyed-rows.ts';
 
 /** How the lines hang together, by the keys of their rows. */
@@ -106,14 +107,4 @@ function run(rows: KeyedRow[], row: KeyedRow): KeyedRow[] {
   while (at - first < longestRun && follows(first)) first -= 1;
   while (last - at < longestRun && follows(last + 1)) last += 1;
   return last - first < longestRun ? rows.slice(first, last + 1) : [rows[at]!];
-}
-
-function grouped(rows: KeyedRow[], key: (row: KeyedRow) => string): Map<string, KeyedRow[]> {
-  const groups = new Map<string, KeyedRow[]>();
-  for (const row of rows) {
-    const group = groups.get(key(row));
-    if (group) group.push(row);
-    else groups.set(key(row), [row]);
-  }
-  return groups;
 }

@@ -1,4 +1,4 @@
-import { desc, eq, type SQL, sql } from 'drizzle-orm';
+import { and, desc, eq, ne, type SQL, sql } from 'drizzle-orm';
 import type { DiagramAnswer } from '../answers/index.ts';
 import { diagram, maker, model } from '../db/schema/index.ts';
 import type { Tx } from '../db/store.ts';
@@ -7,7 +7,7 @@ import { notFound } from '../refusal.ts';
 /** Taken, asks for a person's look, and has no correction yet. A condition on row, reading and correction. */
 export const isDoubtful = sql`row.outcome = 'taken' and reading.review and correction.id is null`;
 
-/** Diagrams with their counts of rows, the newest first. `which` narrows them. */
+/** Diagrams with their counts of rows, the newest first; `which` narrows them. Those taken off the bench are none. */
 export async function listDiagrams(tx: Tx, which?: SQL): Promise<DiagramAnswer[]> {
   const counts = sql`(
     select jsonb_build_object(
@@ -42,7 +42,7 @@ export async function listDiagrams(tx: Tx, which?: SQL): Promise<DiagramAnswer[]
     .from(diagram)
     .innerJoin(model, eq(model.id, diagram.model))
     .innerJoin(maker, eq(maker.id, model.maker))
-    .where(which)
+    .where(and(ne(diagram.state, 'removed'), which))
     .orderBy(desc(diagram.createdAt), diagram.id);
   return rows.map(({ maker, createdAt, readAt, ...row }) => ({
     ...row,

@@ -41,7 +41,13 @@ async function rowsWhere(tx: Tx, which: SQL, order: SQL): Promise<DiagramRow[]> 
              'notes', reading.notes) end as reading,
            case when correction.id is not null then jsonb_build_object(
              'category', correction.category, 'dims', correction.dims, 'attrs', correction.attrs,
-             'qty', correction.qty, 'createdAt', correction.created_at at time zone 'UTC') end as correction,
+             'qty', correction.qty, 'createdAt', correction.created_at at time zone 'UTC',
+             'taught', (select count(*) from correction as like_it where like_it.diagram = row.diagram
+                        and like_it.taught_by = correction.id and like_it.undone_at is null),
+             'taughtBy', (select coalesce(nullif(teacher.ref, ''), teacher.place)
+                          from correction as lesson
+                          join row as teacher on teacher.diagram = lesson.diagram and teacher.key = lesson.row_key
+                          where lesson.id = correction.taught_by)) end as correction,
            coalesce(${isDoubtful}, false) as doubtful,
            coalesce((select jsonb_agg(jsonb_build_object('kind', kind, 'from', serial_from, 'to', serial_to))
                      from row_fact where row_fact.diagram = row.diagram and row_fact.row_key = row.key), '[]') as facts,

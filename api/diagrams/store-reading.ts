@@ -1,15 +1,20 @@
 import { randomUUID } from 'node:crypto';
-import { and, eq, isNull, sql } from 'drizzle-orm';
-import type { DocumentRows } from '../../indexer/intake/rows.ts';
-import { correction, diagram, maker, model } from '../db/schema/index.ts';
+import { and, eq, isNull } from 'drizzle-orm';
+import type { DocumentRows, Table } from '../../indexer/intake/rows.ts';
+import { storableJson, storableText } from '../db/copy-text.ts';
+import { correction, diagram } from '../db/schema/index.ts';
 import type { Claim, Store, Tx } from '../db/store.ts';
 import { proposeDuties } from '../duty/propose-duties.ts';
+import { storeModelColumns } from '../models/model-columns.ts';
 import { dropUnreferredParts } from '../parts/drop-unreferred.ts';
 import { settleParts } from '../parts/settle-parts.ts';
 import { settleSizes } from '../parts/settle-sizes.ts';
+import { clearDiagram } from './clear-diagram.ts';
 import { type Corrected, type Effective, ofCorrection, ofReading } from './effective-reading.ts';
 import { type KeyedRow, keyRows } from './keyed-rows.ts';
 import { linkRows } from './link-rows.ts';
+import { lockSubject } from './lock-subject.ts';
+import { formerRows, movedKeys, moveKeys } from './moved-keys.ts';
 import { storeDrawing } from './store-drawing.ts';
 import { type Line, storeLines } from './store-lines.ts';
 import { storeLinks } from './store-links.ts';
@@ -27,40 +32,47 @@ export function storeReading(store: Store, claim: Claim, read: DocumentRows): Pr
     if (!subject) return false;
     const rows = keyRows(read.rows);
     const links = linkRows(rows, read.relations);
+    const former = await formerRows(tx, claim.id);
+    const moved = movedKeys(former, rows);
+    await moveKeys(tx, claim.id, moved);
     const says = meanings(rows, await standingCorrections(tx, claim.id));
-    const former = await clearDiagram(tx, claim.id);
+    const ids = new Map(former.map(({ key, id }) => [moved.get(key) ?? key, id]));
+    await clearDiagram(tx, claim.id);
     const lines: Line[] = rows.map(row => ({
       ...row,
       // A row that stood there before keeps its id, so that an open page still points at it.
-      id: former.get(row.key) ?? randomUUID(),
+      id: ids.get(row.key) ?? randomUUID(),
       says: says.get(row.key) ?? null,
     }));
+    const models = await storeModelColumns(tx, { id: claim.id, ...subject }, columnsOf(rows));
     await storeLines(tx, { id: claim.id, ...subject }, lines, read.faults);
     await storeLinks(tx, claim.id, links);
     await storeDrawing(tx, claim.id, read);
     await settleParts(tx);
     await dropUnreferredParts(tx);
-    await settleSizes(tx, subject.model.id);
+    await settleSizes(tx, models);
     await proposeDuties(tx, { id: claim.id, model: subject.model }, rows, links);
     await finish(tx, claim.id, read);
     return true;
   });
 }
 
-/** Takes the lock that everything which settles a maker's parts takes first. */
-export async function lockMaker(tx: Tx, makerId: string): Promise<void> {
-  await tx.execute(sql`select pg_advisory_xact_lock(hashtextextended(${`maker ${makerId}`}, 0))`);
-}
+/** Tables beyond these are read, and not told of. */
+const mostTables = 200;
+
+const storableTables = (tables: Table[]) => JSON.parse(storableJson(tables.slice(0, mostTables))) as Table[];
+
+/** The columns of quantities that its taken rows have, in printed order; storable as the rows themselves are. */
+const columnsOf = (rows: KeyedRow[]) => [
+  ...new Set(
+    rows.flatMap(row =>
+      row.outcome === 'taken' ? row.variants.map(({ model }) => storableText(model)) : [],
+    ),
+  ),
+];
 
 async function lockDiagram(tx: Tx, claim: Claim) {
-  const [subject] = await tx
-    .select({ maker: maker.id, model: { id: model.id, name: model.name } })
-    .from(diagram)
-    .innerJoin(model, eq(model.id, diagram.model))
-    .innerJoin(maker, eq(maker.id, model.maker))
-    .where(eq(diagram.id, claim.id));
-  if (!subject) return undefined;
-  await lockMaker(tx, subject.maker);
+  const subject = await lockSubject(tx, claim.id);
   const ours = await tx
     .select({ id: diagram.id })
     .from(diagram)
@@ -94,23 +106,7 @@ function meanings(rows: KeyedRow[], corrections: Map<string, Corrected>): Map<st
   return says;
 }
 
-/**
- * Takes out what an earlier reading left, and answers the ids that its rows had, by their keys. The parts it named go
- * into the temporary table `touched`.
- */
-async function clearDiagram(tx: Tx, id: string): Promise<Map<string, string>> {
-  const former = await tx.execute<{ key: string; id: string }>(
-    sql`select key, id from row where diagram = ${id}`,
-  );
-  await tx.execute(sql`
-    create temporary table touched on commit drop as
-    select id, size from part where id in (select part from row where diagram = ${id})`);
-  for (const table of ['evidence', 'supersession', 'assembly', 'row_fact', 'row'])
-    await tx.execute(sql`delete from ${sql.identifier(table)} where diagram = ${id}`);
-  return new Map(former.map(row => [row.key, row.id]));
-}
-
-async function finish(tx: Tx, id: string, { rows, document }: DocumentRows): Promise<void> {
+async function finish(tx: Tx, id: string, { rows, document, tables }: DocumentRows): Promise<void> {
   await tx
     .update(diagram)
     .set({
@@ -121,6 +117,7 @@ async function finish(tx: Tx, id: string, { rows, document }: DocumentRows): Pro
       pages: document.pages,
       language: document.language,
       unit: document.unit,
+      tables: storableTables(tables),
       lease: null,
       leaseUntil: null,
       readAt: new Date(),

@@ -1,12 +1,14 @@
 import { createHash } from 'node:crypto';
 import { and, eq, sql } from 'drizzle-orm';
 import type { Duty } from '../../indexer/index.ts';
+import type { GivenColumns } from '../../indexer/intake/column-meanings.ts';
 import type { Uploaded } from '../answers/index.ts';
 import { diagram, maker, model } from '../db/schema/index.ts';
 import type { Tx } from '../db/store.ts';
 import { thisWorkshop } from '../db/this-workshop.ts';
 import { answerDuty } from '../duty/answer-duty.ts';
 import { diagramById } from './list-diagrams.ts';
+import { restoreDiagram } from './remove-diagram.ts';
 
 export interface NewDiagram {
   maker: string;
@@ -15,6 +17,8 @@ export interface NewDiagram {
   name: string;
   mediaType: string;
   bytes: Uint8Array;
+  /** What a person says that its columns hold. */
+  columns?: GivenColumns | undefined;
 }
 
 export const sha256 = (bytes: Uint8Array) => createHash('sha256').update(bytes).digest('hex');
@@ -30,9 +34,10 @@ export async function uploadDiagram(tx: Tx, given: NewDiagram): Promise<Uploaded
   if (given.duty) await answerDuty(tx, { model: modelId }, given.duty);
   const sha = sha256(given.bytes);
   const [same] = await tx
-    .select({ id: diagram.id })
+    .select({ id: diagram.id, state: diagram.state })
     .from(diagram)
     .where(and(eq(diagram.model, modelId), eq(diagram.sha256, sha)));
+  if (same?.state === 'removed') return { diagram: await restoreDiagram(tx, same.id), known: true };
   if (same) return { diagram: await diagramById(tx, same.id), known: true };
   const [added] = await tx
     .insert(diagram)
@@ -44,6 +49,7 @@ export async function uploadDiagram(tx: Tx, given: NewDiagram): Promise<Uploaded
       bytes: Buffer.from(given.bytes),
       byteCount: given.bytes.byteLength,
       sha256: sha,
+      columns: given.columns ?? null,
     })
     .returning({ id: diagram.id });
   return { diagram: await diagramById(tx, added!.id), known: false };

@@ -59,7 +59,14 @@ export async function lineDuties(tx: Tx, which: SQL): Promise<Map<string, DutyAn
            case when nearest.line is null then of_model.word else nearest.word end as word
     from line
     left join nearest on nearest.line = line.id
-    left join duty as of_model on of_model.model = line.model`);
+    left join lateral (
+      select duty.duty, duty.standing, duty.word from duty
+      where duty.model = line.model
+         or duty.model in (select model_column.model from model_column where model_column.diagram = line.diagram)
+      -- A list for several models has one answer for its own name and may have one for each: the gravest counts.
+      order by duty.duty in ('ordinary', 'not-stated'), duty.standing <> 'confirmed', duty.model
+      limit 1
+    ) as of_model on true`);
   return new Map(
     rows.map(({ line, depth, duty, standing, word }) => {
       const from = depth === null ? 'model' : depth === 0 ? 'part' : 'assembly';

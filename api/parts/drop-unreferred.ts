@@ -1,7 +1,7 @@
 import { sql } from 'drizzle-orm';
 import type { Tx } from '../db/store.ts';
 
-/** Drops the parts of the temporary table `touched` that no row, need or evidence speaks of any more. */
+/** Drops the parts of the temporary table `touched` that no row, need, evidence or person speaks of any more. */
 export async function dropUnreferredParts(tx: Tx): Promise<void> {
   await tx.execute(sql`
     delete from part
@@ -9,5 +9,6 @@ export async function dropUnreferredParts(tx: Tx): Promise<void> {
     where part.id = touched.id
       and not exists (select from row where row.part = part.id)
       and not exists (select from evidence where evidence.part = part.id)
-      and not exists (select from need where need.part = part.id)`);
+      and not exists (select from need where need.part = part.id)
+      and not exists (select from duty where duty.part = part.id and duty.standing = 'confirmed')`);
 }

@@ -1,6 +1,7 @@
 import { sql } from 'drizzle-orm';
 import type { PartRef } from '../answers/index.ts';
 import type { Tx } from '../db/store.ts';
+import { ofModel } from '../models/model-lines.ts';
 
 /** Parts by their ids, each with its maker and the models whose lists name it. */
 export async function partRefs(tx: Tx, ids: string[]): Promise<Map<string, PartRef>> {
@@ -13,7 +14,9 @@ export async function partRefs(tx: Tx, ids: string[]): Promise<Map<string, PartR
     left join lateral (
       select jsonb_agg(jsonb_build_object('id', model.id, 'name', model.name) order by model.name) as models
       from model
-      where model.id in (select diagram.model from row join diagram on diagram.id = row.diagram where row.part = part.id)
+      where model.id in (
+        select of_model.model from row join diagram on diagram.id = row.diagram ${ofModel}
+        where row.part = part.id and not of_model.family)
     ) as used on true
     where part.id in ${ids}`);
   return new Map(rows.map(row => [row.id, { ...row }]));

@@ -59,6 +59,8 @@ async function updateParts(tx: Tx): Promise<void> {
     with said as (
       select evidence.*, coalesce(reading.review, false) as doubted,
              coalesce(row.description, evidence.detail) as name, model.name as model,
+             (select string_agg(other.name, ' ') from model_column join model as other on other.id = model_column.model
+              where model_column.diagram = evidence.diagram) as of_columns,
              bool_or(evidence.kind = 'corrected') over (partition by evidence.part) as person_spoke
       from touched
       join evidence on evidence.part = touched.id
@@ -86,7 +88,8 @@ async function updateParts(tx: Tx): Promise<void> {
       group by part
     ),
     told as (
-      select part, string_agg(distinct detail, ' ') as words, string_agg(distinct model, ' ') as models
+      select part, string_agg(distinct detail, ' ') as words,
+             concat_ws(' ', string_agg(distinct model, ' '), string_agg(distinct of_columns, ' ')) as models
       from said group by part
     ),
     called as (select key as size, value as words from jsonb_each_text(${await designationsHere(tx)}::jsonb))

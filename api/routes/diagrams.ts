@@ -3,8 +3,10 @@ import type { Context } from 'hono';
 import { id } from '../answers/common.ts';
 import {
   diagram,
+  diagramColumns,
   diagramRows,
   diagrams,
+  newColumns,
   newDiagramFile,
   newDiagramText,
   uploaded,
@@ -12,6 +14,8 @@ import {
 import { diagramById, listDiagrams } from '../diagrams/list-diagrams.ts';
 import { listRows } from '../diagrams/list-rows.ts';
 import { readAgain } from '../diagrams/read-again.ts';
+import { removeDiagram, restoreDiagram } from '../diagrams/remove-diagram.ts';
+import { columnsOf, setColumns } from '../diagrams/set-columns.ts';
 import { type NewDiagram, sha256, uploadDiagram } from '../diagrams/upload-diagram.ts';
 import type { AppEnv } from '../edge/bench.ts';
 import { doOnce } from '../edge/once.ts';
@@ -134,6 +138,59 @@ export const diagramRoutes = (service: Service) => {
       async c => {
         const { diagram: asked } = c.req.valid('param');
         const answer = await doOnce(service, c, null, tx => readAgain(tx, asked));
+        service.wake();
+        return c.json(answer, 200);
+      },
+    )
+    .openapi(
+      createRoute({
+        method: 'get',
+        path: '/api/diagrams/{diagram}/columns',
+        request: { params },
+        responses: { 200: jsonAnswer(diagramColumns, 'Its tables and what their columns are taken for.') },
+      }),
+      async c => {
+        const { diagram: asked } = c.req.valid('param');
+        return c.json(await store.inWorkshop(c.get('workshop'), tx => columnsOf(tx, asked)), 200);
+      },
+    )
+    .openapi(
+      createRoute({
+        method: 'put',
+        path: '/api/diagrams/{diagram}/columns',
+        request: { params, body: jsonBody(newColumns) },
+        responses: { 200: jsonAnswer(diagramColumns, 'The diagram, which waits to be read so.') },
+      }),
+      async c => {
+        const { diagram: asked } = c.req.valid('param');
+        const { given } = c.req.valid('json');
+        const answer = await store.inWorkshop(c.get('workshop'), tx => setColumns(tx, asked, given));
+        service.wake();
+        return c.json(answer, 200);
+      },
+    )
+    .openapi(
+      createRoute({
+        method: 'delete',
+        path: '/api/diagrams/{diagram}',
+        request: { params },
+        responses: { 200: jsonAnswer(diagram, 'What was taken off the bench, so that it can be put back.') },
+      }),
+      async c => {
+        const { diagram: asked } = c.req.valid('param');
+        return c.json(await store.inWorkshop(c.get('workshop'), tx => removeDiagram(tx, asked)), 200);
+      },
+    )
+    .openapi(
+      createRoute({
+        method: 'post',
+        path: '/api/diagrams/{diagram}/restore',
+        request: { params },
+        responses: { 200: jsonAnswer(diagram, 'The diagram, which waits to be read again.') },
+      }),
+      async c => {
+        const { diagram: asked } = c.req.valid('param');
+        const answer = await doOnce(service, c, null, tx => restoreDiagram(tx, asked));
         service.wake();
         return c.json(answer, 200);
       },

@@ -14,9 +14,14 @@ export const readRoutes = ({ readDocument }: Service) =>
       responses: { 200: jsonAnswer(pasted, 'What was read. Nothing is stored.') },
     }),
     async c => {
-      const { text, name = 'pasted text' } = c.req.valid('json');
+      const { text, name = 'pasted text', columns } = c.req.valid('json');
       const signal = c.req.raw.signal;
-      const read = await readDocument(Buffer.from(text, 'utf8'), { name, mediaType: 'text/plain', signal });
+      const read = await readDocument(Buffer.from(text, 'utf8'), {
+        name,
+        mediaType: 'text/plain',
+        columns,
+        signal,
+      });
       const lines = read.rows.flatMap(({ ref, qty, reading }) =>
         reading ? [{ ref, qty: qty ?? reading.qty, size: reading.size, category: reading.category }] : [],
       );

@@ -1,4 +1,5 @@
 import { and, eq, sql } from 'drizzle-orm';
+import type { GivenColumns } from '../../indexer/intake/column-meanings.ts';
 import type { DocumentRows } from '../../indexer/intake/rows.ts';
 import { type DiagramRefusal, diagram } from '../db/schema/index.ts';
 import type { Claim, Store } from '../db/store.ts';
@@ -11,6 +12,8 @@ export type ReadDocument = (
   about: {
     name: string;
     mediaType?: string;
+    /** What a person says that its columns hold. */
+    columns?: GivenColumns | undefined;
     onProgress?: (rowsDone: number, rowsTotal: number) => void;
     signal?: AbortSignal;
   },
@@ -41,10 +44,11 @@ export async function readWaiting(
   }
   const beat = heartbeat(store, claim);
   try {
-    const { bytes, name, mediaType } = document;
+    const { bytes, name, mediaType, columns } = document;
     const read = await readDocument(bytes, {
       name,
       mediaType,
+      columns: columns ?? undefined,
       onProgress: beat.progress,
       ...(signal && { signal }),
     });
@@ -79,6 +83,7 @@ async function load(store: Store, claim: Claim) {
         bytes: diagram.bytes,
         name: diagram.name,
         mediaType: diagram.mediaType,
+        columns: diagram.columns,
         attempts: diagram.attempts,
       })
       .from(diagram)

@@ -122,9 +122,18 @@ const padded = (meanings: readonly ColumnMeaning[], found: Layout): ColumnMeanin
 /** A table as a person is told of it. */
 function describe(section: Section, layout: Layout): Table {
   const { page, place } = section.headerLines[0] ?? section.lines[0]!;
-  const columns = layout.flat().map(({ title, role }) => ({ title, meaning: role }));
+  const sample = section.lines.filter(line => !line.faulted && filled(line).length > 1).slice(0, shownCells);
+  const columns = layout.flat().map(({ at, title, role }) => ({
+    title,
+    meaning: role,
+    cells: sample.map(({ cells }) => (cells[at] ?? '').trim().slice(0, longestCell)),
+  }));
   return { page, place, columns };
 }
+
+/** How many cells of a column are told, and how much of each, in characters. */
+const shownCells = 3;
+const longestCell = 80;
 
 /** One table of several that has neither references, numbers nor quantities: a menu, an address. */
 const isAside = (layout: Layout, { lines }: Section): boolean =>

@@ -99,8 +99,8 @@ export interface Table {
   /** Where it begins. */
   page: number;
   place: string;
-  /** From left to right; a list beside it begins where the first meaning comes again. */
-  columns: { title: string; meaning: ColumnMeaning }[];
+  /** From left to right; a list beside it begins where the first meaning comes again. `cells`: the first few below. */
+  columns: { title: string; meaning: ColumnMeaning; cells: string[] }[];
 }
 
 /** All that the intake says of one document: what `fettle rows` prints and the API gives. */

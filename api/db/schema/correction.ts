@@ -27,6 +27,8 @@ export const correction = pgTable(
     attrs: jsonb('attrs').$type<Attrs>().notNull(),
     qty: real('qty'),
     createdAt: instant('created_at'),
+    /** The correction of a like row that put this one right as well; taken back together with it. */
+    taughtBy: uuid('taught_by'),
     /** Taken back; kept as history. One standing correction a row. */
     undoneAt: timestamp('undone_at', { withTimezone: true, mode: 'date' }),
   },

@@ -10,13 +10,15 @@ import {
   timestamp,
   uuid,
 } from 'drizzle-orm/pg-core';
+import type { GivenColumns } from '../../../indexer/intake/column-meanings.ts';
+import type { Table } from '../../../indexer/intake/rows.ts';
 import { instant, randomId, workshopId } from './columns.ts';
 import { model } from './model.ts';
 
 const bytea = customType<{ data: Buffer; driverData: Buffer }>({ dataType: () => 'bytea' });
 
-/** How far the reading of a document has come. */
-export type DiagramState = 'waiting' | 'reading' | 'ready' | 'refused';
+/** How far the reading of a document has come; `removed`: taken off the bench, and can be put back. */
+export type DiagramState = 'waiting' | 'reading' | 'ready' | 'refused' | 'removed';
 
 /** Why a document as a whole could not be read, and what to do. */
 export interface DiagramRefusal {
@@ -46,6 +48,9 @@ export const diagram = pgTable(
     pages: integer('pages'),
     language: text('language'),
     unit: text('unit').$type<'mm' | 'in'>(),
+    /** The tables found in it, and what a person says of their columns, in the same order. */
+    tables: jsonb('tables').$type<Table[]>().notNull().default([]),
+    columns: jsonb('columns').$type<GivenColumns>(),
     /** While reading: who may go on, until when; and how often it was tried. */
     lease: uuid('lease'),
     leaseUntil: timestamp('lease_until', { withTimezone: true, mode: 'date' }),

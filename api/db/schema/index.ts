@@ -8,6 +8,7 @@ export { item } from './item.ts';
 export { job, need } from './job.ts';
 export { maker } from './maker.ts';
 export { model } from './model.ts';
+export { modelColumn } from './model-column.ts';
 export { outbox } from './outbox.ts';
 export { part } from './part.ts';
 export { reading } from './reading.ts';

@@ -11,9 +11,9 @@ import { readDocument, Unreadable } from '../../../indexer/intake/index.ts';
 import { createTestStore, type TestStore } from '../../support/postgres.ts';
 
 /** The reader in this process: what a child would answer, without starting one for each list. */
-export const readHere: ReadDocument = async (bytes, { name, mediaType }) => {
+export const readHere: ReadDocument = async (bytes, { name, mediaType, columns }) => {
   try {
-    return await readDocument(bytes, name, mediaType);
+    return await readDocument(bytes, name, mediaType, { columns });
   } catch (error) {
     throw error instanceof Unreadable ? refuse(error.code, error) : error;
   }

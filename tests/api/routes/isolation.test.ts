@@ -135,6 +135,22 @@ const routes: Record<string, { expects: 'list' | 'refuse' | 'own'; ask: (ids: Id
     expects: 'refuse',
     ask: ({ diagram, row }) => [{ path: `/api/diagrams/${diagram}/balloon-corrections/${row}` }],
   },
+  'DELETE /api/diagrams/:diagram': {
+    expects: 'refuse',
+    ask: ({ diagram }) => [{ path: `/api/diagrams/${diagram}` }],
+  },
+  'POST /api/diagrams/:diagram/restore': {
+    expects: 'refuse',
+    ask: ({ diagram }) => [{ path: `/api/diagrams/${diagram}/restore` }],
+  },
+  'GET /api/diagrams/:diagram/columns': {
+    expects: 'refuse',
+    ask: ({ diagram }) => [{ path: `/api/diagrams/${diagram}/columns` }],
+  },
+  'PUT /api/diagrams/:diagram/columns': {
+    expects: 'refuse',
+    ask: ({ diagram }) => [{ path: `/api/diagrams/${diagram}/columns`, body: { given: [['ref']] } }],
+  },
   'POST /api/diagrams/:diagram/read-again': {
     expects: 'refuse',
     ask: ({ diagram }) => [{ path: `/api/diagrams/${diagram}/read-again` }],

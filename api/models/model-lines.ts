@@ -1,0 +1,28 @@
+import { sql } from 'drizzle-orm';
+
+/**
+ * The models that a row is a line of, to be joined to `row` and `diagram`: `model`, its own `qty` where the list has a
+ * column for each model, and `family`, true for the name that such a list goes by as a whole. A row whose column says
+ * none of it is no line of that model; `qty` is null where the row's own quantity counts.
+ */
+export const ofModel = sql`
+  join lateral (
+    select counted.model, counted.qty, false as family
+    from (
+      select model_column.model,
+             (select (each.value ->> 'qty')::real from jsonb_array_elements(row.variants) as each
+              where each.value ->> 'model' = model_column.name limit 1) as qty
+      from model_column where model_column.diagram = diagram.id
+    ) as counted
+    where counted.qty > 0 or row.variants = '[]'
+    union all
+    select diagram.model,
+           (select case when count(distinct each.value ->> 'qty') = 1 then min(each.value ->> 'qty')::real end
+            from jsonb_array_elements(row.variants) as each),
+           exists (select from model_column where model_column.diagram = diagram.id)
+  ) as of_model on true`;
+
+/** The lists of a model: its own, and those with a column for it. */
+export const listsOf = (model: string) => sql`(
+  select diagram.id from diagram where diagram.model = ${model}
+  union select model_column.diagram from model_column where model_column.model = ${model})`;
