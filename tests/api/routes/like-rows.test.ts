@@ -87,8 +87,8 @@ test('a person’s own word on a like row is left alone, and stays when the othe
 
 test('a row that was read surely in another way is no like row', async () => {
   const id = await bench.take('Hestrel', 'Like 3', [
-    '1,SW-1,Washer, drag 5 x 9 x 0.5,1,',
-    '2,SW-2,Washer, shaft 6 x 11 x 0.8,1,',
+    '1,SW-1,"Washer, drag 5 x 9 x 0.5",1,',
+    '2,SW-2,"Washer, shaft 6 x 11 x 0.8",1,',
     '3,SW-3,Screw A M3 x 8,1,',
     '4,SW-4,Screw B M4 x 10,1,',
   ]);

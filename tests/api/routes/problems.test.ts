@@ -77,7 +77,7 @@ describe('a failure is problem details with a place and a remedy', () => {
     const broken = await openService({
       engine: {
         ...(await import('../../../api/search/postgres.ts')).postgresEngine,
-        byWords: () => Promise.reject(new Error('secret cause')),
+        correct: () => Promise.reject(new Error('secret cause')),
       },
     });
     try {
