@@ -1,5 +1,5 @@
 import { z } from '@hono/zod-openapi';
-import { columnMeanings } from '../../indexer/intake/column-meanings.ts';
+import { columnMeanings } from '../../indexer/reading/column-meanings.ts';
 import { attrs, dims, duty, id, instant, modelRef, readAs } from './common.ts';
 import { reading } from './reading.ts';
 

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { and, eq, sql } from 'drizzle-orm';
 import type { Duty } from '../../indexer/index.ts';
-import type { GivenColumns } from '../../indexer/intake/column-meanings.ts';
+import type { GivenColumns } from '../../indexer/reading/column-meanings.ts';
 import type { Uploaded } from '../answers/index.ts';
 import { diagram, maker, model } from '../db/schema/index.ts';
 import type { Tx } from '../db/store.ts';

@@ -1,6 +1,6 @@
 import { and, eq, sql } from 'drizzle-orm';
-import type { GivenColumns } from '../../indexer/intake/column-meanings.ts';
 import type { DocumentRows } from '../../indexer/intake/rows.ts';
+import type { GivenColumns } from '../../indexer/reading/column-meanings.ts';
 import { type DiagramRefusal, diagram } from '../db/schema/index.ts';
 import type { Claim, Store } from '../db/store.ts';
 import { storeReading } from '../diagrams/store-reading.ts';

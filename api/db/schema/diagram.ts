@@ -10,8 +10,8 @@ import {
   timestamp,
   uuid,
 } from 'drizzle-orm/pg-core';
-import type { GivenColumns } from '../../../indexer/intake/column-meanings.ts';
 import type { Table } from '../../../indexer/intake/rows.ts';
+import type { GivenColumns } from '../../../indexer/reading/column-meanings.ts';
 import { instant, randomId, workshopId } from './columns.ts';
 import { model } from './model.ts';
 

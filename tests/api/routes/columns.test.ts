@@ -8,7 +8,7 @@ import type {
   Pasted,
   Uploaded,
 } from '../../../api/answers/index.ts';
-import type { ColumnMeaning } from '../../../indexer/intake/column-meanings.ts';
+import type { ColumnMeaning } from '../../../indexer/reading/column-meanings.ts';
 import { openBench, openService, type TestBench, type TestService } from './bench.ts';
 
 let service: TestService;
