@@ -68,6 +68,7 @@ const layers: string[][] = [
     'indexer/duty-words.ts',
     'indexer/size.ts',
     'indexer/compare.ts',
+    'indexer/like-lines.ts',
     'indexer/near.ts',
     'indexer/part-number.ts',
     'indexer/measuring',
