@@ -61,6 +61,7 @@ function columnIn(cell: Cell, text: string, tokens: readonly Token[], hits: read
   if (labels.length < 2 && money.test(words)) return { column: 'price', labels: [] };
   const bare = words.replace(/[([][^()[\]]*[)\]]/g, ' ').trim() || words;
   const exact = columnNamed(headerWords.get(foldHeader(bare)));
+  if (asides.test(foldHeader(bare))) return { column: 'aside', labels: [] };
   const whole = inside.length === 1 && (inside[0]!.kinds & kindBits.column) !== 0;
   if (exact && !whole && labels.length === 0) return { column: exact, labels: [] };
   for (const { entries } of inside) {
@@ -74,6 +75,10 @@ function columnIn(cell: Cell, text: string, tokens: readonly Token[], hits: read
   if (labels.length > 0) return { column: labels[0]!.label, labels };
   return { column: columnNamed(headerRoles(bare) ?? undefined), labels: [] };
 }
+
+/** Titles of where a part goes, comes from or is shown. */
+const asides =
+  /^(use|uses|usage|used (in|for|on|by)|where used|purpose|function|application|location|placement|link|links|url|image|picture|photo|source|sources|shop|store|suppliers?|vendors?|status|where to buy|(primary|secondary|suggested|affiliate|purchase|product) links?|verwendung|einsatz|einsatzort|zweck|funktion|bild|quelle|bezugsquelle|lieferant|utilisation|usage|emplacement|fonction|lien|photo|fournisseur|uso|utilizzo|impiego|funzione|immagine|fornitore|funcion|ubicacion|enlace|imagen|proveedor|gebruik|functie|leverancier|afbeelding|用途|使用箇所|リンク|購入先|仕入先|画像)$/;
 
 /** A title that may be a number or a name is a name: what stands in it is read. */
 function columnNamed(roles: Roles | undefined): string | null {

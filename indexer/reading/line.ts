@@ -9,7 +9,7 @@ import { markCells } from './mark-cells.ts';
 import { type Measure, measureAt } from './measures.ts';
 import { mendWords } from './misread.ts';
 import { mendFigures } from './misread-figures.ts';
-import { nameCells } from './name-cells.ts';
+import { nameCells, silenceAsides } from './name-cells.ts';
 import { withOwnWords } from './own-words.ts';
 import { findQuantity } from './quantity.ts';
 import { behindThread } from './quantity-column.ts';
@@ -76,6 +76,7 @@ export function analyse(text: string, context: LineContext, dictionary: Dictiona
   const { tokens, mended } = mendWords(tokenise(marked), dictionary, printed.text);
   const taught = context.decimal ? takeThousands(tokens, context.decimal) : [];
   const cells = nameCells(cutCells(tokens), heading.columns, tokens);
+  silenceAsides(tokens, cells);
   const taken = new Uint8Array(tokens.length);
   const standards = readEach(tokens, taken, standardAt);
   const threads = readEach(tokens, taken, threadAt);

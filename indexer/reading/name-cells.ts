@@ -11,20 +11,43 @@ export function nameCells(cells: Cell[], { columns, parted }: Columns, tokens: r
   if (columns.length === 0 || (columns.length === 1 && (columns[0]!.labels.length < 2 || cells.length > 1)))
     return cells;
   if (parted === 'blank') return (cells.length === 1 && spread(tokens, columns)) || cells;
-  if (cells.length === columns.length) return under(cells, columns);
+  if (cells.length === columns.length) return under(cells, columns, tokens);
   if (cells.length < 2) return cells;
   if (cells.length > columns.length) {
     const rest = cells.slice(columns.length);
-    return rest.every(isEmpty) && mayStand(cells, columns, tokens) ? under(cells, columns) : cells;
+    return rest.every(isEmpty) && mayStand(cells, columns, tokens) ? under(cells, columns, tokens) : cells;
   }
   const front = columns.slice(0, cells.length);
-  if (mayStand(cells, front, tokens)) return under(cells, front);
+  if (mayStand(cells, front, tokens)) return under(cells, front, tokens);
   const back = columns.slice(-cells.length);
-  return mayStand(cells, back, tokens) ? under(cells, back) : cells;
+  return mayStand(cells, back, tokens) ? under(cells, back, tokens) : cells;
 }
 
-const under = (cells: readonly Cell[], columns: readonly Column[]): Cell[] =>
-  cells.map((cell, i) => ({ ...cell, ...columns[i] }));
+const under = (cells: readonly Cell[], columns: readonly Column[], tokens: readonly Token[]): Cell[] =>
+  cells.map((cell, i) => {
+    const named = { ...cell, ...columns[i] };
+    return named.column === 'ref' && holdsWords(tokens, cell) ? { ...named, column: 'description' } : named;
+  });
+
+/** A column of items holds their numbers or their names: S01, but lock nut M4. */
+function holdsWords(tokens: readonly Token[], { first, last }: Place): boolean {
+  for (let at = first; at <= last; at++) {
+    const { kind, text, gap } = tokens[at]!;
+    if (kind === 'word' && (text.length > 3 || (text.length === 3 && gap > 0 && at > first))) return true;
+  }
+  return false;
+}
+
+/**
+ * Silences what stands under a heading of uses, sources and pictures: it tells where a part goes or comes from, and its
+ * words and figures are of other parts.
+ */
+export function silenceAsides(tokens: Token[], cells: readonly Cell[]): void {
+  for (const { first, last, column } of cells) {
+    if (column !== 'aside') continue;
+    for (let at = first; at <= last; at++) tokens[at] = { ...tokens[at]!, kind: 'mark', text: '·' };
+  }
+}
 
 const isEmpty = ({ first, last }: Cell) => last < first;
 

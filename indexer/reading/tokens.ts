@@ -60,7 +60,7 @@ export function tokenise(text: string): Token[] {
       end = numberEnd(line, end);
     } else if (isLetter(c)) {
       while (isLetter(line.charCodeAt(end))) end++;
-      end = splitTimes(line, at, end);
+      end = joinsSize(line, at, end) ? end - 1 : splitTimes(line, at, end);
       if (c !== letterX || end > at + 1 || namesForm(line, end)) kind = 'word';
     } else if (isCjk(c)) kind = 'word';
     const sign = kind !== 'mark' ? '' : c === tab ? '|' : c === star || c === letterX ? '×' : line[at]!;
@@ -94,6 +94,14 @@ function splitTimes(line: string, at: number, end: number): number {
   if (line.charCodeAt(at) !== letterX || end - at > 3 || !isDigit(line.charCodeAt(at - 1))) return end;
   return isDigit(line.charCodeAt(end)) || /^[oilszb]+$/.test(line.slice(at + 1, end)) ? at + 1 : end;
 }
+
+/** `1.5mmx10mm`: an x between a unit and a figure is a sign. */
+const joinsSize = (line: string, at: number, end: number) =>
+  end - at === 3 &&
+  line.charCodeAt(end - 1) === letterX &&
+  isDigit(line.charCodeAt(end)) &&
+  isDigit(line.charCodeAt(at - 1)) &&
+  /^(?:mm|cm|in)x$/.test(line.slice(at, end));
 
 /** An X with a dash and a word behind it is a letter: X-ring. */
 const namesForm = (line: string, at: number) =>

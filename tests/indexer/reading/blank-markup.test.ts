@@ -24,6 +24,19 @@ describe('mark-up of lists', () => {
     ['vis_ronde_M3_5_x_15', null, { thread: 'M3.5', length: 15 }],
   ])('%s', (text, qty, dims) => expect(read(text)).toMatchObject({ qty, dims }));
 
+  test('what is taken away parts no cells', () => {
+    const context = 'Bearing | bore × OD × W (mm) | Use | Status';
+    expect(read('| 6002 2RS | 15 × 32 × 9 | **gears** (run on it) | ✅ |', { context })).toMatchObject({
+      category: 'bearing',
+      dims: { bore: 15, od: 32, width: 9 },
+    });
+    expect(read('| &nbsp;&nbsp;3&nbsp; | **Nut** `M4` |', { context: 'Qty | Part' })).toMatchObject({
+      category: 'nut',
+      dims: { thread: 'M4' },
+      qty: 3,
+    });
+  });
+
   test('stars between figures are times signs', () => {
     expect(read('bearing 5 *11* 4').dims).toEqual({ bore: 5, od: 11, width: 4 });
   });

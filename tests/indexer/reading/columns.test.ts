@@ -84,6 +84,27 @@ describe('a row under its column names', () => {
     });
   });
 
+  test('a column of items holds names or numbers', () => {
+    const context = 'Item | Total Qty | Description';
+    expect(read('**M4 Lock Nut** | 2 | For shoulder bolts', { context })).toMatchObject({
+      category: 'nut',
+      dims: { thread: 'M4' },
+      qty: 2,
+    });
+    expect(read('S02 | M4 lock nut | 12', { context: 'Item | Description | Qty' })).toMatchObject({
+      category: 'nut',
+      dims: { thread: 'M4' },
+      qty: 12,
+    });
+  });
+
+  test('where a part goes, comes from or is shown says nothing of it', () => {
+    const found = read('| M3 × 8 | 19 | Button → plate ×4 (Step 2), bearing 608, left | [shop](x) |', {
+      context: '### Socket screws\n| Spec | Qty | Use | Supplier |',
+    });
+    expect(found).toMatchObject({ category: 'screw', dims: { thread: 'M3', length: 8 }, qty: 19, attrs: {} });
+  });
+
   test('columns of two models say no quantity', () => {
     expect(
       read('MR106 | Bearing 10x6x3 | 2 | 4', { context: 'Article | Description | Front | Rear' }).qty,

@@ -17,6 +17,7 @@ describe('tokenise', () => {
   });
 
   test('an x is a times sign between sizes, also in front of figures a scanner took for letters', () => {
+    expect(cut('1.5mmx10mm')).toEqual(['1.5', 'mm', '×', '10', 'mm']);
     expect(cut('3xM4')).toEqual(['3', '×', 'm', '4']);
     expect(cut('M4xIO')).toEqual(['m', '4', '×', 'io']);
     expect(cut('M3х8')).toEqual(['m', '3', '×', '8']);
