@@ -7,6 +7,7 @@ export type { CategoryDefinition, Dimension, PublishedSize } from './categories/
 export type { DimensionLine, Drawing, Path, Point, Stroke, View } from './categories/drawing.ts';
 export { categories } from './categories/index.ts';
 export type { Measurable } from './categories/measurable.ts';
+export type { Tool } from './categories/tool.ts';
 export {
   type Compared,
   compareArticles,
@@ -58,5 +59,5 @@ export {
   type Reading,
   type Span,
 } from './reading/reading.ts';
-export { designationsOf, openOf, parseSize, type Size, writeItem, writeSize } from './size.ts';
+export { designationsOf, openOf, parseSize, type Size, toolsOf, writeItem, writeSize } from './size.ts';
 export { playGroups } from './standards/iso-5753.ts';

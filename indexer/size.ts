@@ -1,4 +1,5 @@
 import { categories } from './categories/index.ts';
+import type { Tool } from './categories/tool.ts';
 import type { Attrs, CategoryName, Dims } from './reading/reading.ts';
 
 /** A size taken apart. */
@@ -59,4 +60,9 @@ export function openOf(category: CategoryName, dims: Dims, implied: Dims, attrs:
 /** The usual printed numbers of a size: `['MR115']` for bearing 5x11x4, `['AS568-012']` for o-ring 9.246x1.778. */
 export function designationsOf(category: CategoryName, dims: Dims): string[] {
   return categories.get(category)!.designations(dims);
+}
+
+/** The tools a part of this category takes, from the standards; with `when` where what decides is not stated. */
+export function toolsOf(category: CategoryName, dims: Dims, attrs: Attrs = {}): Tool[] {
+  return categories.get(category)?.tools?.(dims, attrs) ?? [];
 }

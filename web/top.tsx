@@ -1,4 +1,4 @@
-import { type FormEvent, useEffect, useState } from 'react';
+import { type FormEvent, useEffect, useRef, useState } from 'react';
 import { Link, useLocation, useSearchParams } from 'wouter';
 import { useBench } from './bench.tsx';
 import './top.css';
@@ -59,17 +59,34 @@ function BenchSwitch() {
   );
 }
 
+/** How long, in milliseconds, the typing rests before it is answered. */
+const restsFor = 250;
+
 /** Understands a part number, a model, a size or a pasted line. */
 function FindBox() {
   const [path, navigate] = useLocation();
   const [search] = useSearchParams();
   const asked = path === '/find' ? (search.get('q') ?? '') : '';
   const [words, setWords] = useState(asked);
-  useEffect(() => setWords(asked), [asked]);
+  const typing = useRef<ReturnType<typeof setTimeout>>(undefined);
+  // What the address asks stands in the box, but never over what is being typed.
+  useEffect(() => {
+    if (!document.activeElement?.closest('.find')) setWords(asked);
+  }, [asked]);
+  useEffect(() => () => clearTimeout(typing.current), []);
+  const ask = (q: string, replace: boolean) =>
+    navigate(q ? `/find?q=${encodeURIComponent(q)}` : '/find', { replace });
+  /** On the page of answers they follow the typing, once it rests; a later question leaves an earlier one's answer unread. */
+  const type = (next: string) => {
+    setWords(next);
+    clearTimeout(typing.current);
+    if (path !== '/find') return;
+    typing.current = setTimeout(() => ask(next.trim(), true), restsFor);
+  };
   const find = (event: FormEvent) => {
     event.preventDefault();
-    const q = words.trim();
-    navigate(q ? `/find?q=${encodeURIComponent(q)}` : '/find');
+    clearTimeout(typing.current);
+    ask(words.trim(), false);
   };
   return (
     <search>
@@ -82,7 +99,7 @@ function FindBox() {
           spellCheck={false}
           enterKeyHint="search"
           value={words}
-          onChange={event => setWords(event.target.value)}
+          onChange={event => type(event.target.value)}
         />
         <button type="submit">Find</button>
       </form>

@@ -59,3 +59,8 @@ export type DifferenceAnswer = z.infer<typeof difference>;
 
 /** How we know a size: a person's correction first, then print, then what a designation means. */
 export const evidenceKind = z.enum(['corrected', 'printed', 'designation', 'measured', 'stated']);
+
+/** A tool that a part takes; `when` names the form it is for, where the part leaves it open. */
+export const tool = z
+  .object({ kind: z.string(), size: z.string(), when: z.string().nullable(), source: z.string() })
+  .openapi('Tool');

@@ -1,5 +1,5 @@
 import { z } from '@hono/zod-openapi';
-import { attrs, category, difference, dims, dutyAnswer, id, modelRef, readAs } from './common.ts';
+import { attrs, category, difference, dims, dutyAnswer, id, modelRef, readAs, tool } from './common.ts';
 import { fitOf } from './measure.ts';
 import { modelSummary } from './model.ts';
 import { partRef } from './part.ts';
@@ -112,6 +112,7 @@ export const size = z
     uses: z.array(use),
     items: z.array(z.object({ item: z.string(), open: z.array(z.string()), parts: z.number().int() })),
     near: z.array(nearSize),
+    tools: z.array(tool),
   })
   .openapi('Size');
 export type SizeAnswer = z.infer<typeof size>;

@@ -10,6 +10,7 @@ import {
   modelRef,
   named,
   readAs,
+  tool,
 } from './common.ts';
 
 /** A part as it stands in a list of parts. `number` is null where the sheet prints none. */
@@ -114,6 +115,7 @@ export const part = partRef
     includes: z.array(partRef),
     partOf: z.array(partRef),
     duty: dutyAnswer,
+    tools: z.array(tool),
   })
   .openapi('Part');
 export type PartAnswer = z.infer<typeof part>;

@@ -1,5 +1,5 @@
 import { sql } from 'drizzle-orm';
-import { designationsOf, parseSize } from '../../indexer/index.ts';
+import { designationsOf, parseSize, toolsOf } from '../../indexer/index.ts';
 import { notAnApproval } from '../../indexer/verdict.ts';
 import type { SizeAnswer, Use } from '../answers/index.ts';
 import type { Tx } from '../db/store.ts';
@@ -27,6 +27,7 @@ export async function sizePage(tx: Tx, size: string): Promise<SizeAnswer> {
     uses,
     items: await itemsOf(tx, size),
     near: await nearSizes(tx, size, 8),
+    tools: toolsOf(parsed.category, parsed.dims),
   };
 }
 

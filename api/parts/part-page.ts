@@ -1,5 +1,5 @@
 import { asc, eq, sql } from 'drizzle-orm';
-import { type CategoryName, designationsOf, parseSize } from '../../indexer/index.ts';
+import { type CategoryName, designationsOf, parseSize, toolsOf } from '../../indexer/index.ts';
 import type { EvidenceAnswer, PartAnswer } from '../answers/index.ts';
 import { diagram, evidence, part } from '../db/schema/index.ts';
 import type { Tx } from '../db/store.ts';
@@ -33,6 +33,7 @@ export async function partPage(tx: Tx, id: string): Promise<PartAnswer> {
     includes: await hangingTogether(tx, id, 'child'),
     partOf: await hangingTogether(tx, id, 'parent'),
     duty: gravest(lines.map(line => line.duty)),
+    tools: toolsOf(own.category as CategoryName, own.dims, own.attrs),
   };
 }
 

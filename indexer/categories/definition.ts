@@ -6,6 +6,7 @@ import type { StandardName } from '../reading/standards.ts';
 import type { Um } from '../units/length.ts';
 import type { Drawing } from './drawing.ts';
 import type { Rule } from './judge.ts';
+import type { ToolsOf } from './tool.ts';
 
 /** One dimension of a category, as a page, a size and a check name it. */
 export interface Dimension {
@@ -93,5 +94,7 @@ export interface CategoryDefinition {
   drawing?: (dims: Dims, attrs?: Attrs) => Drawing | null;
   /** What replaces what; where left out, every dimension must agree. */
   rules?: readonly Rule[];
+  /** The tools it takes; left out where it takes none of its own. */
+  tools?: ToolsOf;
   examples: readonly Example[];
 }

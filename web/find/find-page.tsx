@@ -1,4 +1,4 @@
-import { useQuery } from '@tanstack/react-query';
+import { keepPreviousData, useQuery } from '@tanstack/react-query';
 import { Link, useSearchParams } from 'wouter';
 import type { Found } from '../../api/answers/index.ts';
 import { api } from '../api.ts';
@@ -21,6 +21,8 @@ export function FindPage() {
     queryKey: ['find', bench?.id, q],
     queryFn: () => api.find(q),
     enabled: q !== '',
+    // While one types, the answer before stays until the next is there.
+    placeholderData: keepPreviousData,
   });
   return (
     <Sheet
@@ -32,7 +34,7 @@ export function FindPage() {
     >
       {q ? (
         <Asked query={query} waiting={`Looking for ${q}`} heading={`Find: ${q}`}>
-          {found => <Answer found={found} q={q} />}
+          {found => <Answer found={found} q={found.query} />}
         </Asked>
       ) : (
         <NothingAsked />

@@ -10,6 +10,7 @@ import { Caution, hazardsOf, MakersPartOnly } from '../part/caution.tsx';
 import { DutyQuestion } from '../part/duty.tsx';
 import { certaintyWords, Evidence } from '../part/evidence.tsx';
 import { attributeWords, headingOf, Size, sizeWords } from '../part/size.tsx';
+import { ToolFacts } from '../part/tools.tsx';
 import { Section, Sheet } from '../ui/sheet.tsx';
 import { Asked } from '../ui/states.tsx';
 import { CompareForm } from './compare-form.tsx';
@@ -114,6 +115,7 @@ function WhatItIs({ part }: { part: PartAnswer }) {
               <dd className="fig">{part.designations.join(', ')}</dd>
             </div>
           ) : null}
+          <ToolFacts tools={part.tools} />
           {part.evidence.map(each => (
             <div key={`${each.kind} ${each.detail} ${each.createdAt}`}>
               <dt>How we know</dt>

@@ -1,6 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import type { SizeAnswer } from '../../api/answers/index.ts';
-import { type Attrs, categories } from '../../indexer/index.ts';
+import { type Attrs, type CategoryName, categories, toolsOf, writeItem } from '../../indexer/index.ts';
 import { api } from '../api.ts';
 import { useBench } from '../bench.tsx';
 import { Drawing } from '../drawing/drawing.tsx';
@@ -9,6 +9,7 @@ import { AddToJob } from '../jobs/add-to-job.tsx';
 import { MakersPartOnly } from '../part/caution.tsx';
 import { inchFraction } from '../part/inch.ts';
 import { headingOf, Size, sizeWords } from '../part/size.tsx';
+import { ToolFacts } from '../part/tools.tsx';
 import { Section } from '../ui/sheet.tsx';
 import { Asked, Empty } from '../ui/states.tsx';
 import { CompareForm } from './compare-form.tsx';
@@ -32,6 +33,8 @@ export function SizeView({ size, attrs = {} }: SizeViewProps) {
 }
 
 function Ready({ answer, attrs }: { answer: SizeAnswer; attrs: Attrs }) {
+  // What was said besides the size is part of what is wanted: a pan head stays a pan head.
+  const item = writeItem(answer.category as CategoryName, answer.dims, answer.implied, attrs) ?? answer.size;
   const models = new Set(answer.uses.map(use => use.model.id)).size;
   const makers = new Set(answer.uses.map(use => use.model.maker.id)).size;
   return (
@@ -59,7 +62,7 @@ function Ready({ answer, attrs }: { answer: SizeAnswer; attrs: Attrs }) {
               <p className="small">Some of these hold a load, brake or the like: look at where it is used.</p>
             </MakersPartOnly>
           ) : null}
-          <AddToJob want={{ item: answer.size }} what={sizeWords(answer.size)} />
+          <AddToJob want={{ item }} what={sizeWords(item)} />
           <Articles answer={answer} />
         </Section>
         <Section title="Near, but not it" aside="what differs is named" className="nearby">
@@ -101,6 +104,7 @@ function TheSize({ answer, attrs }: { answer: SizeAnswer; attrs: Attrs }) {
               <dd className="fig">{answer.designations.join(', ')}</dd>
             </div>
           ) : null}
+          <ToolFacts tools={toolsOf(category, dims, attrs)} />
           <div>
             <dt>Lengths</dt>
             <dd>mm, nominal</dd>

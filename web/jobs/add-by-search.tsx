@@ -1,8 +1,9 @@
 import { useQuery } from '@tanstack/react-query';
 import { type FormEvent, useState } from 'react';
+import { type CategoryName, writeItem } from '../../indexer/index.ts';
 import { api } from '../api.ts';
 import { useBench } from '../bench.tsx';
-import { Size, sizeWords, titleOf } from '../part/size.tsx';
+import { Size, sizeWords } from '../part/size.tsx';
 import { Button, Field } from '../ui/controls.tsx';
 import { Triangle } from '../ui/marks.tsx';
 import { Section } from '../ui/sheet.tsx';
@@ -23,7 +24,16 @@ export function AddBySearch({ onPut, busy }: PutProps) {
     event.preventDefault();
     setAsked(typed.trim());
   };
-  const size = query.data?.understood?.size;
+  const understood = query.data?.understood;
+  // With its head, drive and what else was said: it is bought as that.
+  const size = understood?.size
+    ? (writeItem(
+        understood.category as CategoryName,
+        understood.dims,
+        understood.implied,
+        understood.attrs,
+      ) ?? understood.size)
+    : null;
   return (
     <Section title="Add by number or size">
       <form className="by-search" onSubmit={submit} aria-label="Add by number or size">
@@ -46,7 +56,7 @@ export function AddBySearch({ onPut, busy }: PutProps) {
             <li>
               <span>
                 <Size size={size} />
-                <span className="label">{titleOf(query.data.understood!.category)}, by its size</span>
+                <span className="label">{sizeWords(size)}, by its size</span>
               </span>
               <Button
                 busy={busy}

@@ -10,6 +10,7 @@ import { giveThread, parseThread, writeThread } from '../settle-thread.ts';
 import { designationOfThread, threadedSizes } from '../threaded-sizes.ts';
 import { drawing } from './drawing.ts';
 import { examples } from './examples.ts';
+import { tools } from './tools.ts';
 import { rules } from './verdict.ts';
 import { words } from './words.ts';
 
@@ -62,5 +63,6 @@ export const nut: CategoryDefinition = {
   designations: designationOfThread,
   drawing,
   rules,
+  tools,
   examples,
 };

@@ -17,6 +17,7 @@ import { giveLabelled, unlabelledGroups } from '../settle-labels.ts';
 import { plainSize } from '../size-text.ts';
 import { drawing } from './drawing.ts';
 import { examples } from './examples.ts';
+import { tools } from './tools.ts';
 import { rules } from './verdict.ts';
 import { words } from './words.ts';
 
@@ -139,5 +140,6 @@ export const retainingRing: CategoryDefinition = {
   },
   drawing,
   rules,
+  tools,
   examples,
 };

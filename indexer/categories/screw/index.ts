@@ -7,6 +7,7 @@ import { parseThreadedLength, writeThreadedLength } from '../settle-thread.ts';
 import { designationOfThread, threadedSizes } from '../threaded-sizes.ts';
 import { drawing } from './drawing.ts';
 import { examples } from './examples.ts';
+import { tools } from './tools.ts';
 import { rules } from './verdict.ts';
 import { words } from './words.ts';
 
@@ -40,5 +41,6 @@ export const screw: CategoryDefinition = {
   designations: designationOfThread,
   drawing,
   rules,
+  tools,
   examples,
 };
