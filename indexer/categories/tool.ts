@@ -1,4 +1,5 @@
 import type { Attrs, Dims } from '../reading/reading.ts';
+import { inch } from '../units/length.ts';
 
 /** One tool that a part takes, as it is marked: `hex key 2.5`, `PH1`, `T10`, `spanner 5.5`. */
 export interface Tool {
@@ -19,3 +20,12 @@ export type ToolsOf = (dims: Dims, attrs: Attrs) => Tool[];
 export const distinctTools = (tools: readonly Tool[]): Tool[] => [
   ...new Map(tools.map(tool => [`${tool.kind} ${tool.size} ${tool.when}`, tool])).values(),
 ];
+
+/** A key's size in micrometres as an inch tool is marked: `5/64 in`, `0.05 in`. */
+export function inchMark(key: number): string {
+  const parts = Math.round((key / inch(1)) * 64);
+  if (Math.abs(inch(parts / 64) - key) > 1) return `${Math.round((key / inch(1)) * 1000) / 1000} in`;
+  let [over, under] = [parts, 64];
+  while (over % 2 === 0) [over, under] = [over / 2, under / 2];
+  return `${over}/${under} in`;
+}

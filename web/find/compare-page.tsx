@@ -44,7 +44,11 @@ export function ComparePage() {
         </Empty>
       )}
       <Section title="Compare others" className="no-print">
-        <CompareForm key={`${a} ${b}`} a={named(query.data?.a, a)} b={named(query.data?.b, b)} />
+        <CompareForm
+          key={`${a} ${b} ${query.isSuccess}`}
+          a={named(query.data?.a, a)}
+          b={named(query.data?.b, b)}
+        />
       </Section>
     </Sheet>
   );

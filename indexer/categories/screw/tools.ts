@@ -2,8 +2,8 @@ import type { Attrs, Dims } from '../../reading/reading.ts';
 import { type Driver, driverOf } from '../../standards/drivers.ts';
 import { inchHexKey } from '../../standards/hex-keys.ts';
 import { screwHead } from '../../standards/screw-heads.ts';
-import { inch, toMm } from '../../units/length.ts';
-import { distinctTools, type Tool } from '../tool.ts';
+import { toMm } from '../../units/length.ts';
+import { distinctTools, inchMark, type Tool } from '../tool.ts';
 
 interface Form {
   head: string;
@@ -92,13 +92,4 @@ function ofInch({ head, drive }: Form, thread: string, when: string | null): Too
   return key === undefined
     ? null
     : { kind: 'hex key', size: inchMark(key), when, source: 'ASME B18.3, from memory' };
-}
-
-/** `5/64 in`, `0.05 in`. */
-export function inchMark(key: number): string {
-  const parts = Math.round((key / inch(1)) * 64);
-  if (Math.abs(inch(parts / 64) - key) > 1) return `${Math.round((key / inch(1)) * 1000) / 1000} in`;
-  let [over, under] = [parts, 64];
-  while (over % 2 === 0) [over, under] = [over / 2, under / 2];
-  return `${over}/${under} in`;
 }

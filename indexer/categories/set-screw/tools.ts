@@ -1,8 +1,7 @@
 import type { Attrs, Dims } from '../../reading/reading.ts';
 import { hexKey, inchHexKey } from '../../standards/hex-keys.ts';
 import { toMm } from '../../units/length.ts';
-import { inchMark } from '../screw/tools.ts';
-import type { Tool } from '../tool.ts';
+import { inchMark, type Tool } from '../tool.ts';
 
 /** The hexagon key of a set screw (ISO 4026 to 4029; inch by ASME B18.3); none for a slotted one, whose blade no table has. */
 export function tools({ thread }: Dims, { drive }: Attrs): Tool[] {
