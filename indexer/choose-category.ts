@@ -157,9 +157,10 @@ function byHeadings(
 }
 
 /** Why a line cannot be read by itself: it asks, repeats the line above, or is two lines run together. */
-function leftOpen({ tokens, hits }: Line): string | null {
+function leftOpen({ tokens, hits, groups }: Line): string | null {
   if (tokens.length === 0) return null;
-  if (tokens.every(t => t.text === '?')) return 'the line itself asks';
+  if (tokens.some(t => t.text === '?') && hits.every(h => h.nouns.length === 0) && groups.length === 0)
+    return 'the line itself asks';
   if (tokens.every(t => t.text === '"')) return 'the same as the line above';
   const first = tokens[0]!;
   if (first.kind !== 'number' || !isWhole(first)) return null;

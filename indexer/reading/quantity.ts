@@ -23,7 +23,7 @@ export function findQuantity(
   return (
     byColumn(tokens, cells) ??
     byWord(tokens, hits, isTaken) ??
-    byTimes(tokens, cells, isTaken) ??
+    byTimes(tokens, cells, hits, isTaken) ??
     byBracket(tokens, cells) ??
     byDash(tokens, isTaken) ??
     byCell(tokens, cells, hits) ??
@@ -135,6 +135,7 @@ export const isPack = (tokens: readonly Token[], hits: readonly Hit[], at: numbe
 function byTimes(
   tokens: readonly Token[],
   cells: readonly Cell[],
+  hits: readonly Hit[],
   isTaken: (at: number) => boolean,
 ): Quantity | null {
   for (const cell of cells) {
@@ -146,7 +147,12 @@ function byTimes(
       if (!next || open + 1 === cell.last || next.kind !== 'number') {
         const sizes = next?.text === 'ø' && open + 1 < cell.last && (sign.gap > 0 || next.gap === 0);
         if (!sizes) return only(leading, open, open + 1);
-      } else if (next.gap > 0 && (glueFollows(tokens, open + 2, cell.last) || isCode(tokens, open)))
+      } else if (
+        next.gap > 0 &&
+        (glueFollows(tokens, open + 2, cell.last) ||
+          numbersName(tokens, open + 2, hits) ||
+          isCode(tokens, open))
+      )
         return only(leading, open, open + 1);
     }
     for (let at = cell.first; at <= cell.last; at++) {
@@ -179,6 +185,11 @@ function byTimes(
   }
   return null;
 }
+
+/** A bearing's number, or another of three figures and more in front of a name in the plural: 2 x 608 bearings. */
+const numbersName = (tokens: readonly Token[], at: number, hits: readonly Hit[]): boolean =>
+  /^\d{3,5}$/.test(tokens[at]!.text) &&
+  hits.some(h => h.first === at + 1 && h.nouns.length > 0 && tokens[h.last]!.text.endsWith('s'));
 
 /** Whether a whole size stands before: M3x8 SHCS x 4. */
 function sizedBefore(tokens: readonly Token[], first: number, end: number): boolean {

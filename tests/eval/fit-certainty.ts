@@ -1,7 +1,7 @@
 /**
  * Fits the weights of evidence to labelled lines and writes them to `indexer/reading/evidence-weights.ts`:
  * `npx tsx tests/eval/fit-certainty.ts`. A logistic regression with a ridge, on the lines of `lines/bench-*.jsonl`, which
- * were written apart from the reader. Prints what held-out tenths say: the calibration in bins, its expected error, the Brier score
+ * were written apart from the reader. Lines by which the reader has since been mended make it too sure: add new ones first. Prints what held-out tenths say: the calibration in bins, its expected error, the Brier score
  * beside the base rate's, and the share of lines given 0.95 and more with how many of those are wrong.
  */
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';

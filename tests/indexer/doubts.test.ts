@@ -64,7 +64,7 @@ describe('doubtful lines', () => {
   });
 
   test('two lines run together, marks alone, and the mark for the same again are left to a person', () => {
-    for (const line of ['40 IDLER GEAR 36T 1 41 PINION 12T 1', '???', '"'])
+    for (const line of ['40 IDLER GEAR 36T 1 41 PINION 12T 1', '???', '?? see sketch', '"'])
       expect(read(line)).toMatchObject({ category: 'unsure', dims: {}, qty: null, review: true });
   });
 

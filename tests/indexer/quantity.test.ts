@@ -26,6 +26,7 @@ const counted: [line: string, qty: number | null][] = [
   ['15 OIL SEAL 6x12x4 1 NBR', 1],
   ['25 Set Screw M3x6 Set Screw M3x6 2', 2],
   ['6 pcs 608-2RS bearings', 6],
+  ['- 2 x 608 bearings', 2],
   // A designation, a size and a pack are no quantity, and several counts are none.
   ['1 Bearing 608', null],
   ['1 pair bearings 608', null],
