@@ -59,7 +59,9 @@ const layers: string[][] = [
   ['indexer/standards', 'indexer/reading'],
   ['indexer/categories'],
   [
+    'indexer/choose-by-shape.ts',
     'indexer/choose-category.ts',
+    'indexer/find-designations.ts',
     'indexer/gather-evidence.ts',
     'indexer/read.ts',
     'indexer/read-canonical.ts',
