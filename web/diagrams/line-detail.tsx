@@ -38,7 +38,12 @@ export function LineDetail({ diagram, row, onKept }: LineDetailProps) {
       <div>
         <h3>What we read</h3>
         {row.correction ? (
-          <p>A person checked this line: {wordsOf(row.correction)}. Their word wins.</p>
+          <p>
+            {row.correction.taughtBy
+              ? `Put right like line ${row.correction.taughtBy}: `
+              : 'A person checked this line: '}
+            {wordsOf(row.correction)}. Their word wins.
+          </p>
         ) : row.reading ? (
           <p>
             {wordsOf(row.reading)}, {certaintyWords(row.reading.certainty)}.

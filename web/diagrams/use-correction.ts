@@ -24,10 +24,12 @@ export function useCorrection(diagram: string, row: DiagramRow, onKept: () => vo
     mutationFn: (correction: NewCorrection) => api.correct(diagram, row.id, correction),
     onSuccess: async ({ correction }) => {
       await refresh();
+      const taught = correction?.taught ?? 0;
       say(
-        correction?.size
+        (correction?.size
           ? `${line} is ${sizeWords(correction.size)}.`
-          : `${line} is kept as you said, without a size.`,
+          : `${line} is kept as you said, without a size.`) +
+          (taught > 0 ? ` ${taught} like ${taught === 1 ? 'row' : 'rows'} put right as well.` : ''),
         () => void restore().catch(failed),
       );
       onKept();
