@@ -3,6 +3,16 @@
  * a reader sees stays where it stands: every character keeps its offset.
  */
 export function blankMarkup(text: string): string {
+  const plain = signs.test(text) ? blankSigns(text) : text;
+  return bulleted.test(plain)
+    ? plain.replace(bullet, found => ' '.repeat(found.length)).replace(inBrackets, asCount)
+    : plain;
+}
+
+/** A quick look that spares most lines the rest. */
+const signs = /[\\*`<&#~]|\]\(|:\/\/|[^\0-\u2602]/;
+
+function blankSigns(text: string): string {
   let plain = text;
   if (plain.includes('\\'))
     plain = plain.replace(/\\\|/g, ` ${nothing}`).replace(/\\(?=[!-/:-@[-`{-~])/g, nothing);
@@ -15,10 +25,7 @@ export function blankMarkup(text: string): string {
     plain = drop(plain, /\*\*+|~~+|`+/g);
   if (plain.includes('*')) plain = plain.replace(stressed, blankStars);
   if (ticked.test(plain)) plain = drop(plain, ticks);
-  if (plain.includes('#')) plain = drop(plain, /^\s*#{1,6}(?=\s+\p{L})/gu);
-  return bulleted.test(plain)
-    ? plain.replace(bullet, found => ' '.repeat(found.length)).replace(inBrackets, asCount)
-    : plain;
+  return plain.includes('#') ? drop(plain, /^\s*#{1,6}(?=\s+\p{L})/gu) : plain;
 }
 
 /** Stands for no character, yet keeps the place of one. */
@@ -40,7 +47,7 @@ const blankStars = (found: string, before: string, words: string) =>
 
 /** Ticks, boxes, stars and pictures, which say that a line is done or ordered. */
 const ticks =
-  /(?:[\u2605\u2606\u2610-\u2612\u2705\u2713\u2714\u274c\u274e\u2753-\u2755\u203b\u2b50]|[\u{1f300}-\u{1faff}])\ufe0f?/gu;
+  /(?:[\u2605\u2606\u2610-\u2612\u2705\u2713\u2714\u274c\u274e\u2753-\u2755\u2b50]|[\u{1f300}-\u{1faff}])\ufe0f?/gu;
 const ticked = new RegExp(ticks.source, 'u');
 
 const bulleted = /^\s*[-*+•·–▪◦●○■►]\s|^\s*(?:\.\s){1,8}/;

@@ -147,7 +147,7 @@ export function behindThread(
   [thread]: readonly Thread[],
   heading: readonly Hit[],
 ): Quantity | null {
-  if (thread?.first !== 0 || !namesFlat(heading)) return null;
+  if (thread?.first !== 0 || heading.length === 0 || !namesFlat(heading)) return null;
   const at = thread.last + 1;
   const next = tokens[at + 1];
   const alone = tokens[at]?.gap === 1 && (!next || (next.kind === 'word' && next.gap > 0));

@@ -25,7 +25,8 @@ export function takeFigures(
 /** Marks the figures beside a sign of money: 9,64 €, $0.05, 2,10 CNY. */
 export function takePrices(tokens: readonly Token[], taken: Uint8Array): void {
   for (let at = 0; at < tokens.length; at++) {
-    if (!money.has(tokens[at]!.text)) continue;
+    if (tokens[at]!.kind === 'number' || tokens[at]!.text.length > 3 || !money.has(tokens[at]!.text))
+      continue;
     const [before, after] = [tokens[at - 1], tokens[at + 1]];
     // $ stands in front, and behind where no figure follows it.
     if (after?.kind === 'number' && after.gap <= 1 && tokens[at]!.kind === 'mark') taken[at + 1] = 1;
