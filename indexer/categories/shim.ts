@@ -45,6 +45,10 @@ export const shim: CategoryDefinition = {
   stems: [],
   settle: (claim, line) => {
     for (const thread of line.threads) claim.text('thread', thread.name, thread);
+    // M5 x 0.3 mm: the screw's size, then how thick.
+    for (const { thread, measures } of line.groups)
+      if (thread && measures.length === 1 && measures[0]!.label === null)
+        claim.measure('thickness', measures[0]!);
     settleRing(claim, line, { inside: 'id', outside: 'od', across: 'thickness' }, washerLabels);
     loneThickness(claim);
   },

@@ -7,7 +7,7 @@ export const words: CategoryWords = {
         {},
       'x-ring, quad ring, x ring, x-section ring, quad-ring': {},
     },
-    de: { 'o-ring, rundring, o-ringe, runddichtring, null-ring, rundschnurring': {} },
+    de: { 'o-ring, rundring, o-ringe, runddichtring, runddichtung, null-ring, rundschnurring': {} },
     fr: { 'joint torique, o-ring, joints toriques, torique, joint o-ring': {} },
     it: {
       'o-ring, anello or, guarnizione or, anello o-ring, guarnizione o-ring, anello di tenuta or, guarnizione torica, anello torico':

@@ -105,6 +105,14 @@ describe('a row under its column names', () => {
     expect(found).toMatchObject({ category: 'screw', dims: { thread: 'M3', length: 8 }, qty: 19, attrs: {} });
   });
 
+  test('a shim named by its screw', () => {
+    const context = 'Item | Total Qty | Description';
+    expect(read('M5 x 0.3mm Shim | 18 | Throughout', { context }).dims).toEqual({
+      thread: 'M5',
+      thickness: 0.3,
+    });
+  });
+
   test('columns of two models say no quantity', () => {
     expect(
       read('MR106 | Bearing 10x6x3 | 2 | 4', { context: 'Article | Description | Front | Rear' }).qty,
