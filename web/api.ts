@@ -1,6 +1,7 @@
 import { type ClientResponse, hc } from 'hono/client';
 import type {
   BalloonChange,
+  DiagramColumns,
   DutyRequest,
   JobChange,
   NeedChange,
@@ -86,6 +87,11 @@ export const api = {
       }),
     ),
   readAgain: (diagram: string) => of(diagrams[':diagram']['read-again'].$post({ param: { diagram } })),
+  columns: (diagram: string) => of(diagrams[':diagram'].columns.$get({ param: { diagram } })),
+  setColumns: (diagram: string, given: DiagramColumns['given']) =>
+    of(diagrams[':diagram'].columns.$put({ param: { diagram }, json: { given } })),
+  removeDiagram: (diagram: string) => of(diagrams[':diagram'].$delete({ param: { diagram } })),
+  restoreDiagram: (diagram: string) => of(diagrams[':diagram'].restore.$post({ param: { diagram } })),
   correct: (diagram: string, row: string, json: NewCorrection) =>
     of(diagrams[':diagram'].rows[':row'].correction.$post({ param: { diagram, row }, json })),
   takeBack: (diagram: string, row: string) =>

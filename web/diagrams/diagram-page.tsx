@@ -8,6 +8,7 @@ import { Button } from '../ui/controls.tsx';
 import { Section, Sheet } from '../ui/sheet.tsx';
 import { Empty, Refused, Waiting } from '../ui/states.tsx';
 import { BeforeYouOpen } from './before-you-open.tsx';
+import { Columns } from './columns.tsx';
 import { ExplodedView } from './exploded/exploded-view.tsx';
 import { useChosenBalloon } from './exploded/use-chosen-balloon.ts';
 import { useDrawing } from './exploded/use-drawing.ts';
@@ -113,6 +114,7 @@ function Ready({ diagram, rows, more }: ReadyProps) {
             <BeforeYouOpen rows={taken} />
             <ModelDuty model={diagram.model.id} />
             <LeftOutRows rows={rest} />
+            <Columns diagram={diagram.id} />
             <TheDocument diagram={diagram} />
           </div>
         </div>

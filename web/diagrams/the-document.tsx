@@ -1,4 +1,5 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
+import { useLocation } from 'wouter';
 import type { DiagramAnswer } from '../../api/answers/index.ts';
 import { api, documentFile } from '../api.ts';
 import { saveFile } from '../save-file.ts';
@@ -11,6 +12,7 @@ import { useSay } from '../ui/toast.tsx';
 export function TheDocument({ diagram }: { diagram: DiagramAnswer }) {
   const client = useQueryClient();
   const say = useSay();
+  const [, navigate] = useLocation();
   const save = useMutation({
     mutationFn: () => documentFile(diagram.id),
     onSuccess: file => saveFile(file, diagram.name),
@@ -20,6 +22,21 @@ export function TheDocument({ diagram }: { diagram: DiagramAnswer }) {
     onSuccess: () => {
       void client.invalidateQueries();
       say(`${diagram.name} is read again. What you corrected stays.`);
+    },
+  });
+  const remove = useMutation({
+    mutationFn: () => api.removeDiagram(diagram.id),
+    onSuccess: () => {
+      // Nothing is asked again here, where it is gone; the shelf asks as it opens.
+      void client.invalidateQueries({ refetchType: 'none' });
+      navigate('/diagrams');
+      say(`${diagram.name} is taken off the bench.`, () => {
+        void api
+          .restoreDiagram(diagram.id)
+          .then(() => client.invalidateQueries())
+          .then(() => navigate(`/diagrams/${diagram.id}`))
+          .catch(() => say(`${diagram.name} could not be put back. Put the document in again.`));
+      });
     },
   });
   return (
@@ -32,8 +49,12 @@ export function TheDocument({ diagram }: { diagram: DiagramAnswer }) {
         <Button weight="thin" busy={again.isPending} onClick={() => again.mutate()}>
           Read it again
         </Button>
+        <Button weight="thin" busy={remove.isPending} onClick={() => remove.mutate()}>
+          Take it off the bench
+        </Button>
       </div>
       {save.isError ? <Refused error={save.error} /> : null}
+      {remove.isError ? <Refused error={remove.error} /> : null}
       {again.isError ? <Refused error={again.error} /> : null}
     </Section>
   );

@@ -1,0 +1,83 @@
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { launchBrowser } from '../support/browser.ts';
+import { type Program, startProgram } from '../support/program.ts';
+import { expectSound, openSheet, type Sheet } from './sheet.ts';
+
+let program: Program;
+let browser: Browser;
+let sheet: Sheet;
+
+beforeAll(async () => {
+  [program, browser] = await Promise.all([startProgram(), launchBrowser()]);
+});
+afterAll(async () => {
+  await browser?.close();
+  await program?.stop();
+});
+afterEach(async () => {
+  const { complaints } = sheet;
+  await sheet.close();
+  expect(complaints).toEqual([]);
+});
+
+const list = [
+  'Ref,Part No,Description,Qty,Spares',
+  '1,HB-1,Ball bearing 5x11x4 ZZ,2,9',
+  '2,HB-2,Zwsch A 5 x 9 x 0.5,1,9',
+  '3,HB-3,Zwsch B 6 x 11 x 0.8,1,9',
+].join('\n');
+
+/** A bench of its own, on which the list was put in and opened. */
+async function openList(width: number, theme: 'light' | 'dark', name: string): Promise<Page> {
+  sheet = await openSheet(browser, program.origin, { width, theme });
+  const { page } = sheet;
+  await page.goto('/');
+  await page.getByLabel('Name of the bench').fill(name);
+  await page.getByRole('button', { name: 'Start my bench' }).click();
+  await page.getByRole('link', { name: 'Diagrams' }).click();
+  await page
+    .getByLabel('Files', { exact: true })
+    .setInputFiles([{ name: 'tarn.csv', mimeType: 'text/csv', buffer: Buffer.from(list) }]);
+  const form = page.getByRole('form', { name: 'Lists to put in' });
+  await form.getByLabel('Maker', { exact: true }).fill('Ondrey');
+  await form.getByLabel('Model', { exact: true }).fill('Tarn 6');
+  await form.getByRole('button', { name: /Keep and read/ }).click();
+  await page.getByRole('button', { name: /Ball bearing 5x11x4 ZZ/ }).waitFor();
+  return page;
+}
+
+const bearing = (page: Page) => page.getByRole('button', { name: /Ball bearing 5x11x4 ZZ/ });
+
+describe.each([
+  [390, 'light'],
+  [1280, 'dark'],
+] as const)('at %d px, %s', (width, theme) => {
+  test('a column is said to hold something else, and the rows are read anew; undone, they are as before', async () => {
+    const page = await openList(width, theme, `Columns ${width}`);
+    await page.getByText('quantity 2').first().waitFor();
+    await page.getByRole('button', { name: 'Look at the columns' }).click();
+    await page.getByLabel('Qty').waitFor();
+    await expectSound(page);
+    await page.getByLabel('Qty').selectOption('nothing we use');
+    await page.getByLabel('Spares').selectOption('quantity');
+    await bearing(page).getByText('quantity 9').waitFor();
+    await page
+      .getByRole('button', { name: 'Look at the columns' })
+      .or(page.getByRole('button', { name: 'All as found' }))
+      .first()
+      .click();
+    const asFound = page.getByRole('button', { name: 'All as found' });
+    if (await asFound.isVisible()) await asFound.click();
+    await bearing(page).getByText('quantity 2').waitFor();
+  });
+
+  test('a list is taken off the bench and put back', async () => {
+    const page = await openList(width, theme, `Removing ${width}`);
+    await page.getByRole('button', { name: 'Take it off the bench' }).click();
+    await page.getByText('tarn.csv is taken off the bench.').waitFor();
+    expect(await page.getByRole('link', { name: /Tarn 6/ }).count()).toBe(0);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await bearing(page).waitFor();
+  });
+});
