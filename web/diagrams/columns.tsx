@@ -65,6 +65,7 @@ function Ready({ answer }: { answer: DiagramColumns }) {
   const { id, name } = answer.diagram;
   const client = useQueryClient();
   const say = useSay();
+  const [said, setSaid] = useState<Given>(null);
   const put = useMutation({
     mutationFn: (given: Given) => api.setColumns(id, given),
     onSuccess: () => client.invalidateQueries(),
@@ -90,9 +91,9 @@ function Ready({ answer }: { answer: DiagramColumns }) {
               key={nth}
               label={column.title || `Column ${nth + 1}`}
               hint={column.cells.filter(Boolean).slice(0, 3).join(', ')}
-              value={column.meaning}
+              value={said?.[at]?.[nth] ?? column.meaning}
               disabled={put.isPending}
-              onChange={event => change(withColumn(answer, at, nth, event.target.value as Meaning))}
+              onChange={event => setSaid(withColumn(answer, said, at, nth, event.target.value as Meaning))}
             >
               {Object.entries(meanings).map(([meaning, words]) => (
                 <option key={meaning} value={meaning}>
@@ -103,23 +104,34 @@ function Ready({ answer }: { answer: DiagramColumns }) {
           ))}
         </fieldset>
       ))}
-      {answer.given ? (
-        <div className="buttons">
+      <div className="buttons">
+        <Button weight="main" busy={put.isPending} disabled={said === null} onClick={() => change(said)}>
+          Read it so
+        </Button>
+        {answer.given ? (
           <Button weight="thin" busy={put.isPending} onClick={() => change(null)}>
             All as found
           </Button>
-        </div>
-      ) : null}
+        ) : null}
+      </div>
       {put.isError ? <Refused error={put.error} /> : null}
     </>
   );
 }
 
 /** What is given for all tables once one column is said to hold something else. */
-function withColumn({ tables, given }: DiagramColumns, at: number, nth: number, meaning: Meaning): Given {
-  return tables.map((table, place) =>
-    place === at
-      ? table.columns.map((column, other) => (other === nth ? meaning : column.meaning))
-      : (given?.[place] ?? null),
-  );
+function withColumn(
+  { tables, given }: DiagramColumns,
+  said: Given,
+  at: number,
+  nth: number,
+  meaning: Meaning,
+): Given {
+  return tables.map((table, place) => {
+    const before = said?.[place] ?? given?.[place] ?? null;
+    if (place !== at) return before;
+    return table.columns.map((column, other) =>
+      other === nth ? meaning : (before?.[other] ?? column.meaning),
+    );
+  });
 }
