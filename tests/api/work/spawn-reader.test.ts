@@ -48,7 +48,7 @@ describe('a document is read in a child', () => {
       ['4', 1],
       ['2', 2],
     ]);
-    expect(found.tables[0]!.columns[0]).toEqual({ title: 'Pos', meaning: 'qty' });
+    expect(found.tables[0]!.columns[0]).toMatchObject({ title: 'Pos', meaning: 'qty' });
   });
 
   test('it has no environment and stands in no folder of ours', async () => {
