@@ -4,7 +4,14 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   test: {
     projects: [
-      { test: { name: 'indexer', include: ['tests/indexer/**/*.test.ts', 'tests/imports.test.ts'] } },
+      {
+        test: {
+          name: 'indexer',
+          include: ['tests/indexer/**/*.test.ts', 'tests/imports.test.ts'],
+          // Some go through thousands of documents or sizes, on whatever machine.
+          testTimeout: 30_000,
+        },
+      },
       {
         test: {
           name: 'api',
