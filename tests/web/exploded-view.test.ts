@@ -1,26 +1,10 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
-import { launchBrowser } from '../support/browser.ts';
-import { type Program, startProgram } from '../support/program.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
 import { smallPdf } from '../support/small-pdf.ts';
-import { expectSound, openSheet, type Sheet } from './sheet.ts';
+import { atThePage, putIn } from './at-the-page.ts';
+import { expectSound } from './sheet.ts';
 
-let program: Program;
-let browser: Browser;
-let sheet: Sheet;
-
-beforeAll(async () => {
-  [program, browser] = await Promise.all([startProgram(), launchBrowser()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await program?.stop();
-});
-afterEach(async () => {
-  const { complaints } = sheet;
-  await sheet.close();
-  expect(complaints).toEqual([]);
-});
+const { startBench } = atThePage();
 
 const bearing = { ref: '2', x: 0.5, y: 0.15 };
 const pdf = () =>
@@ -34,19 +18,9 @@ const pdf = () =>
 
 /** A bench of its own, on which the drawing of a model was put in and opened. */
 async function openDrawing(width: number, theme: 'light' | 'dark', name: string): Promise<Page> {
-  sheet = await openSheet(browser, program.origin, { width, theme });
-  const { page } = sheet;
-  await page.goto('/');
-  await page.getByLabel('Name of the bench').fill(name);
-  await page.getByRole('button', { name: 'Start my bench' }).click();
-  await page.getByRole('link', { name: 'Diagrams' }).click();
-  await page
-    .getByLabel('Files', { exact: true })
-    .setInputFiles([{ name: 'tern.pdf', mimeType: 'application/pdf', buffer: Buffer.from(await pdf()) }]);
-  const form = page.getByRole('form', { name: 'Lists to put in' });
-  await form.getByLabel('Maker', { exact: true }).fill('Brindlow');
-  await form.getByLabel('Model', { exact: true }).fill('Tern 40');
-  await form.getByRole('button', { name: /Keep and read/ }).click();
+  const page = await startBench({ width, theme }, name);
+  const maker = { maker: 'Brindlow', model: 'Tern 40' };
+  await putIn(page, { name: 'tern.pdf', mimeType: 'application/pdf', bytes: await pdf(), ...maker });
   await page.locator('.plate .picture').waitFor();
   return page;
 }

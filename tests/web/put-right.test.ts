@@ -1,25 +1,9 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
-import { launchBrowser } from '../support/browser.ts';
-import { type Program, startProgram } from '../support/program.ts';
-import { expectSound, openSheet, type Sheet } from './sheet.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { atThePage, putIn } from './at-the-page.ts';
+import { expectSound } from './sheet.ts';
 
-let program: Program;
-let browser: Browser;
-let sheet: Sheet;
-
-beforeAll(async () => {
-  [program, browser] = await Promise.all([startProgram(), launchBrowser()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await program?.stop();
-});
-afterEach(async () => {
-  const { complaints } = sheet;
-  await sheet.close();
-  expect(complaints).toEqual([]);
-});
+const { startBench } = atThePage();
 
 const list = [
   'Ref,Part No,Description,Qty,Spares',
@@ -30,20 +14,9 @@ const list = [
 
 /** A bench of its own, on which the list was put in and opened. */
 async function openList(width: number, theme: 'light' | 'dark', name: string): Promise<Page> {
-  sheet = await openSheet(browser, program.origin, { width, theme });
-  const { page } = sheet;
-  await page.goto('/');
-  await page.getByLabel('Name of the bench').fill(name);
-  await page.getByRole('button', { name: 'Start my bench' }).click();
-  await page.getByRole('link', { name: 'Diagrams' }).click();
-  await page.getByRole('heading', { name: 'Put one in' }).waitFor();
-  await page
-    .getByLabel('Files', { exact: true })
-    .setInputFiles([{ name: 'tarn.csv', mimeType: 'text/csv', buffer: Buffer.from(list) }]);
-  const form = page.getByRole('form', { name: 'Lists to put in' });
-  await form.getByLabel('Maker', { exact: true }).fill('Ondrey');
-  await form.getByLabel('Model', { exact: true }).fill('Tarn 6');
-  await form.getByRole('button', { name: /Keep and read/ }).click();
+  const page = await startBench({ width, theme }, name);
+  const maker = { maker: 'Ondrey', model: 'Tarn 6' };
+  await putIn(page, { name: 'tarn.csv', mimeType: 'text/csv', bytes: Buffer.from(list), ...maker });
   await page.getByRole('button', { name: /Ball bearing 5x11x4 ZZ/ }).waitFor();
   return page;
 }

@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import { Refused } from '../../ui/states.tsx';
+import type { Balloon } from './balloon.ts';
 import { BalloonHandle } from './balloon-handle.tsx';
 import { BalloonNumber } from './balloon-number.tsx';
-import type { Balloon } from './exploded-view.tsx';
 import { Plate, type PlateProps } from './plate.tsx';
 import { useBalloonChanges } from './use-balloon-changes.ts';
 import { inPane, type Point } from './view.ts';

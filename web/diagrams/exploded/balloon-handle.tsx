@@ -1,5 +1,5 @@
 import { type KeyboardEvent, useRef } from 'react';
-import type { Balloon } from './exploded-view.tsx';
+import type { Balloon } from './balloon.ts';
 import type { Point } from './view.ts';
 
 interface BalloonHandleProps {

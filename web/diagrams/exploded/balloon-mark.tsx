@@ -1,4 +1,4 @@
-import type { Balloon } from './exploded-view.tsx';
+import type { Balloon } from './balloon.ts';
 import type { Point } from './view.ts';
 
 interface BalloonMarkProps {

@@ -2,12 +2,11 @@ import { useEffect, useState } from 'react';
 import type { DrawingAnswer } from '../../../api/answers/index.ts';
 import { Button } from '../../ui/controls.tsx';
 import { Section } from '../../ui/sheet.tsx';
+import type { Balloon } from './balloon.ts';
 import { BalloonEditor } from './balloon-editor.tsx';
 import { fromAfar, Plate } from './plate.tsx';
 import type { View } from './view.ts';
 import './exploded-view.css';
-
-export type Balloon = DrawingAnswer['balloons'][number];
 
 interface ExplodedViewProps {
   diagram: string;

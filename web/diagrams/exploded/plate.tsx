@@ -1,8 +1,8 @@
 import { type KeyboardEvent, type ReactNode, useEffect, useRef, useState } from 'react';
 import type { DrawingAnswer } from '../../../api/answers/index.ts';
 import { Refused, Waiting } from '../../ui/states.tsx';
+import type { Balloon } from './balloon.ts';
 import { BalloonMark } from './balloon-mark.tsx';
-import type { Balloon } from './exploded-view.tsx';
 import { useExtent } from './use-extent.ts';
 import { useGestures } from './use-gestures.ts';
 import { usePicture } from './use-picture.ts';

@@ -3,7 +3,7 @@ import type { BalloonChange, BalloonChanged, DrawingAnswer, NewBalloon } from '.
 import { api } from '../../api.ts';
 import { useBench } from '../../bench.tsx';
 import { useSay } from '../../ui/toast.tsx';
-import type { Balloon } from './exploded-view.tsx';
+import type { Balloon } from './balloon.ts';
 
 export const drawingKey = (bench: string | undefined, diagram: string) => ['drawing', bench, diagram];
 

@@ -1,7 +1,7 @@
 import { useLocation } from 'wouter';
 import type { DiagramRow } from '../../../api/answers/index.ts';
 import { useSay } from '../../ui/toast.tsx';
-import type { Balloon } from './exploded-view.tsx';
+import type { Balloon } from './balloon.ts';
 
 /** What a tap on a balloon does: opens its line and brings it into sight, or goes to the list that has it. */
 export function useChosenBalloon(diagram: string, rows: DiagramRow[], onOpen: (row: string) => void) {
