@@ -60,14 +60,12 @@ const named = (thing: ComparedAnswer | undefined, asked: string): string =>
 
 function Ready({ answer }: { answer: Comparison }) {
   const { a, b, rows, bForA, aForB } = answer;
+  const differing = rows.filter(row => row.standing === 'differs').length;
   return (
     <div className="columns compare">
       <div className="stack">
         <OneWay wanted={a} candidate={b} said={bForA} main />
-        <Section
-          title="Side by side"
-          aside={`${rows.filter(row => row.standing === 'differs').length} differ`}
-        >
+        <Section title="Side by side" aside={differing === 1 ? '1 differs' : `${differing} differ`}>
           {rows.length > 0 ? (
             <SideBySide a={shortName(a)} b={shortName(b)} rows={rows} />
           ) : (
