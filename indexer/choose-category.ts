@@ -67,7 +67,7 @@ export function chooseCategory(line: Line, context: LineContext): Choice {
       : { ...verdict, notes: [`the standard is of a ${standard.name}, the words say ${head.category}`] };
   }
   if (head) {
-    const finer = sure && refines(head.category, sure.definition.name) ? sure.definition.name : head.category;
+    const finer = sure && refines(head.category, sure, line) ? sure.definition.name : head.category;
     return named(finer, ['noun'], designations.find(d => d.definition.name === finer) ?? null);
   }
   const { unknownWords } = none;
@@ -156,9 +156,10 @@ const narrows: Readonly<Partial<Record<CategoryName, readonly CategoryName[]>>> 
   nut: ['screw'],
 };
 
-/** A bearing's word with a roller clutch's number is a roller clutch. */
-const refines = (noun: CategoryName, designated: CategoryName) =>
-  noun === 'bearing' && designated === 'roller-clutch';
+/** A bearing's word with a roller clutch's number is a roller clutch; a bushing's with a linear bearing's (LM8UU) is that bearing. */
+const refines = (noun: CategoryName, { definition, designation }: FoundDesignation, { tokens }: Line) =>
+  (noun === 'bearing' && definition.name === 'roller-clutch') ||
+  (noun === 'bushing' && definition.name === 'bearing' && tokens[designation.first]!.text.startsWith('lm'));
 
 /** The part that the heading is about, where it names one. */
 function headingHead(line: Line, context: LineContext): Head | null {

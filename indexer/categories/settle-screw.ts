@@ -2,16 +2,24 @@ import type { Claim } from '../reading/claim.ts';
 import type { Line } from '../reading/line.ts';
 import { inUnit, type Measure } from '../reading/measures.ts';
 import type { Thread } from '../reading/threads.ts';
+import { coarsePitch } from '../standards/iso-261.ts';
 import { inch, mm } from '../units/length.ts';
 import { settleHead, settleRecess } from './settle-head.ts';
 import { giveLabelled, unlabelledGroups } from './settle-labels.ts';
 import { giveThread } from './settle-thread.ts';
 
+/** A shoulder screw's diameter is that of its shoulder. */
+const shoulderLabels = { length: 'length', dia: 'dia' };
+
 /** Settles thread and length of a screw; a tapping or wood screw has a diameter instead of a thread. */
 export function settleScrew(claim: Claim, line: Line): void {
   settleHead(claim);
   settleRecess(claim, line);
-  const used = giveLabelled(claim, line, { length: 'length' });
+  const used = giveLabelled(
+    claim,
+    line,
+    claim.attrs['head'] === 'shoulder' ? shoulderLabels : { length: 'length' },
+  );
   const tapping = claim.attrs['type'] === 'self-tapping' || claim.attrs['type'] === 'wood';
   const threaded = giveThread(claim, line, false);
   if (!threaded && claim.features.has('contradiction')) return;
@@ -28,6 +36,10 @@ export function settleScrew(claim: Claim, line: Line): void {
       return;
     }
     const rest = threaded.rest.filter(m => !used.has(m));
+    if (isPitchMisprinted(threaded.thread, rest)) {
+      if (!isRoundedPitch(threaded.thread, rest[0]!)) claim.doubt('the pitch printed is none of this thread');
+      rest.shift();
+    }
     const loose = rest.length > 0 ? rest : looseSizes(line, used, threaded.group.measures);
     if (loose.length > 1 && rest.length > 1) claim.doubt('more sizes than a screw has');
     else if (loose[0] && !claim.has('length')) giveLength(claim, loose[0], isInch(threaded.thread));
@@ -53,6 +65,21 @@ export function settleScrew(claim: Claim, line: Line): void {
     claim.features.add('loose-size');
   } else if (dia && tapping && dia.unitStated && dia.um > thickestTapping) claim.measure('length', dia);
   else if (dia && dia.um >= mm(3) && dia.unitStated) claim.features.add('loose-size');
+}
+
+/** M6 x 1.75 x 20: of two sizes behind a metric thread the first, a small part of the thread, stands where its pitch does. */
+const isPitchMisprinted = ({ kind, major }: Thread, [first, second, third]: readonly Measure[]) =>
+  kind === 'metric' &&
+  third === undefined &&
+  second !== undefined &&
+  first!.decimals !== null &&
+  first!.um <= major * 0.35 &&
+  second.um > first!.um;
+
+/** M2.5 x 0.44: the coarse pitch, rounded otherwise. */
+function isRoundedPitch({ major }: Thread, { um }: Measure): boolean {
+  const pitch = coarsePitch(major);
+  return pitch !== undefined && Math.abs(um - pitch) <= pitch * 0.03;
 }
 
 /** A tapping screw's thread is its diameter (ISO 1478): ST3.5. */

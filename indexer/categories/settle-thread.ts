@@ -48,7 +48,7 @@ export function giveThread(
   else if (
     first &&
     isPitch(thread, first) &&
-    !(first.unitStated && !pitchAlone) &&
+    (!first.unitStated || pitchAlone || rest.length > 1 || line.measures.some(m => m.label === 'length')) &&
     (rest.length > 1 || pitchAlone || first.um < mm(1.6))
   )
     claim.measure('pitch', first);

@@ -111,7 +111,7 @@ export const columnWords: Record<string, Partial<Record<Language, string>>> = {
 
 /** Words that count pieces, beside their number. */
 export const countWords: Record<Language, string> = {
-  en: "pcs, pc, pieces, piece, off, nos, ea, each, units, qty, quantity, q'ty, pce, pces, x off, required, req'd, reqd, req, no off",
+  en: "pcs, pc, pieces, piece, off, nos, ea, each, units, qty, quantity, q'ty, pce, pces, x off, required, req'd, reqd, req, no off, rqr, rqrd",
   de: 'stück, stk, st, mal, anzahl, menge, anz, je, stck',
   fr: 'pieces, piece, pces, pcs, qte, quantite, unites',
   it: 'pezzi, pz, pezzo, q.ta, quantita, qta',

@@ -84,7 +84,8 @@ const joining = /^(\+|&|and|und|et|y|plus|e|en)$/;
 /** A thread whose figure a scanner may have made a letter: nut MS. */
 const lettered = ({ tokens, threads, measures, text }: Line): string | null => {
   if (threads.length > 0 || measures.length > 0) return null;
-  const found = tokens.map(t => text.slice(t.start, t.end)).find(printed => /^M[IlOSBZ]$/.test(printed));
+  const alone = tokens.filter((_, at) => !(tokens[at + 1]?.kind === 'number' && tokens[at + 1]!.gap === 0));
+  const found = alone.map(t => text.slice(t.start, t.end)).find(printed => /^M[IlOSBZ]$/.test(printed));
   return found ? `“${found}” may be a thread` : null;
 };
 

@@ -15,7 +15,7 @@ export const labels: Record<string, Partial<Record<Language, string>>> = {
     en: 'od, o.d., o/d, outer, outside, outside dia, outside diameter, outer dia, outer diameter, external diameter, ext dia',
     de: 'aussendurchmesser, außendurchmesser, außen-ø, außen ø, aussen ø',
     fr: 'diametre exterieur, diam ext, ø ext, ø exterieur, dext',
-    it: 'diametro esterno, diam est, ø esterno',
+    it: 'diametro esterno, diam est, ø esterno, ø est, est',
     es: 'diametro exterior, diam exterior, ø exterior',
     nl: 'buitendiameter, buiten ø, uitwendig',
     ja: '外径',

@@ -16,7 +16,7 @@ export function isNotAPart(line: Line): boolean {
     if (kinds & naming && !(kinds & (kindBits.column | kindBits.sheet))) parts++;
   }
   if (!tokens.some(token => token.kind !== 'mark')) return true;
-  if (isHeading(line) || isInstruction(line)) return true;
+  if (isHeading(line) || isRuled(line) || isInstruction(line) || isReplaced(line)) return true;
   if (parts > 0) return startsWithNote(line) && sheet > 0;
   if (isPriceOrDate(line)) return true;
   const words = unknownWords(line);
@@ -46,6 +46,27 @@ function isHeading({ tokens, measures, threads, qty }: Line): boolean {
   const bare = measures.length === 0 && threads.length === 0 && qty === null;
   return bare && tokens.length <= 8 && tokens.length > 1 && tokens.at(-1)!.text === ':';
 }
+
+/** A title between rules: ===== Bearings =====. */
+function isRuled({ text, measures, threads }: Line): boolean {
+  return measures.length === 0 && threads.length === 0 && /^\s*([=#*~_-])\1{2,}[^|]*\1{3,}\s*$/.test(text);
+}
+
+/** An entry without a name that only sends to another number: (discontinued) use 24-118. */
+function isReplaced({ tokens }: Line): boolean {
+  const words = tokens.filter(t => t.kind === 'word');
+  const replaced = words.some(t => replacedWords.has(t.text));
+  return replaced && words.every(t => replacedWords.has(t.text) || sendingWords.has(t.text));
+}
+
+const replacedWords = new Set(
+  'discontinued obsolete superseded replaced cancelled deleted entfallt entfallen ersetzt remplace supprime sostituito vervallen vervangen'.split(
+    ' ',
+  ),
+);
+const sendingWords = new Set(
+  'use see by no longer available now durch siehe par voir da vedi door zie'.split(' '),
+);
 
 const noteWords = new Set(
   'note notes nb hinweis anmerkung nota remarque opmerking warning caution achtung attention 注'.split(' '),

@@ -19,6 +19,7 @@ export function takeFigures(
   if (qty || tokens.at(-1)?.text === 'ref') takeReference(tokens, cells, taken);
   takeDashNumber(tokens, taken);
   takePartNumber(tokens, taken);
+  takeDiametralPitch(tokens, taken);
   takePhrases(tokens, hits, taken);
 }
 
@@ -72,8 +73,23 @@ function takePartNumber(tokens: readonly Token[], taken: Uint8Array): void {
     const [front, dash, back, next] = [tokens[at]!, tokens[at + 1]!, tokens[at + 2]!, tokens[at + 3]];
     if (dash.text !== '-' || dash.gap > 0 || back.gap > 0 || back.text.length < 4) continue;
     if (!isWhole(front) || !isWhole(back)) continue;
-    if (next && (next.gap === 0 || next.text === '×')) continue;
-    taken.fill(1, at, at + 3);
+    const lettered = next?.text === '-' && next.gap === 0 && isFormOf(tokens[at + 4], tokens[at + 5]);
+    if (next && !lettered && (next.gap === 0 || next.text === '×')) continue;
+    taken.fill(1, at, at + (lettered ? 5 : 3));
+    if (at === 1 && isWhole(tokens[0]!) && front.gap > 0) taken[0] = 1;
+  }
+}
+
+/** The letter that ends a maker's number: 33-1042-A. */
+const isFormOf = (letter: Token | undefined, next: Token | undefined) =>
+  letter?.kind === 'word' && letter.gap === 0 && letter.text.length <= 2 && next?.gap !== 0;
+
+/** A gear's diametral pitch, glued to its letter: 32P, 48DP. */
+function takeDiametralPitch(tokens: readonly Token[], taken: Uint8Array): void {
+  for (let at = 0; at + 1 < tokens.length; at++) {
+    const [number, letter] = [tokens[at]!, tokens[at + 1]!];
+    if (!/^d?p$/.test(letter.text) || letter.gap > 0 || tokens[at + 2]?.gap === 0) continue;
+    if (isWhole(number) && Number(number.text) >= 12) taken[at] = 1;
   }
 }
 

@@ -3,7 +3,7 @@ import { as568Ring, jisRing, type ORing } from '../../standards/o-rings.ts';
 import type { Designation } from '../definition.ts';
 
 /** First pieces that may begin an O-ring's number. */
-export const stems: readonly string[] = ['as', 'p', 'g', 's', 'v', '-', 'dash', 'size'];
+export const stems: readonly string[] = ['as', 'ms', '2', 'p', 'g', 's', 'v', '-', 'dash', 'size'];
 
 const made = (first: number, last: number, ring: ORing | undefined, sure: boolean): Designation | null =>
   ring
@@ -19,7 +19,10 @@ const made = (first: number, last: number, ring: ORing | undefined, sure: boolea
       }
     : null;
 
-/** Reads AS568-012, `-012`, P10A or G25 that begins at a token. A dash number or a letter alone needs the word O-ring beside it. */
+/** Military standards of O-rings whose dash numbers are those of AS568. */
+const military = new Set(['28775', '29513', '29561']);
+
+/** Reads AS568-012, MS28775-012, 2-206 as the trade writes -206, `-012`, P10A or G25 that begins at a token. A dash number or a letter alone needs the word O-ring beside it. */
 export function designationAt(line: Line, at: number): Designation | null {
   const { tokens } = line;
   const first = tokens[at]!;
@@ -31,6 +34,15 @@ export function designationAt(line: Line, at: number): Designation | null {
     while (tokens[dash]?.text === '-' || tokens[dash]?.text === 'no' || tokens[dash]?.text === '.') dash++;
     const ring = tokens[dash];
     return ring && /^\d{2,3}$/.test(ring.text) ? made(at, dash, as568Ring(ring.text), true) : null;
+  }
+  if (first.text === 'ms' || first.text === '2') {
+    const dash = first.text === 'ms' ? at + 2 : at + 1;
+    if (first.text === 'ms' && !military.has(tokens[at + 1]?.text ?? '')) return null;
+    if (first.text === '2' && at > 0 && first.gap === 0) return null;
+    const [sign, number, next] = [tokens[dash], tokens[dash + 1], tokens[dash + 2]];
+    if (sign?.text !== '-' || sign.gap > 0 || number?.gap !== 0 || !/^\d{3}$/.test(number.text)) return null;
+    if (next?.gap === 0 && (next.kind === 'number' || next.text === '-' || next.text === '×')) return null;
+    return made(at, dash + 1, as568Ring(number.text), first.text === 'ms');
   }
   if (first.text === '-' || first.text === 'dash') {
     const number = tokens[at + 1];

@@ -19,6 +19,8 @@ describe('what a sheet says between its parts', () => {
     'FIG. 4-12. WINCH, HAND, PARTS',
     'GROUP 1304, GEAR CASE',
     'Discontinued',
+    'Superseded by 31-204',
+    '==== Gears and Shafts ====',
     'Order by part number only',
     'Gesamtgewicht 3,4 kg',
     'Made in small series',
