@@ -37,7 +37,10 @@ export function chooseCategory(line: Line, context: LineContext): Choice {
   const open = leftOpen(line);
   if (open) return { ...none, features: ['left-open'], notes: [open] };
   if (isNotAPart(line)) return { ...none, category: 'not-a-part', features: ['sheet-words'] };
-  const head = findHead(line, context.lang);
+  const found = findHead(line, context.lang);
+  const heading = !found || found.aside ? headingHead(line, context) : null;
+  // "M3 | 20 | with lock nuts" under "Cap screws": what comes with the part does not name it.
+  const head = found?.aside && heading && heading.category !== 'plain' ? null : found;
   const designations = designationsIn(line);
   const sure = designations.find(d => d.designation.sure) ?? null;
   const standard = line.standards.map(s => standardsOf.get(s.name)).find(d => d !== undefined);
@@ -77,7 +80,6 @@ export function chooseCategory(line: Line, context: LineContext): Choice {
       ['sure-designation', ...(unknownWords > 1 ? ['unknown-first'] : [])],
       sure,
     );
-  const heading = headingHead(line, context);
   const kinds = headingKinds(line);
   if (heading && kinds.length > 1) return byHeadings(line, kinds, named, none);
   if (heading)
@@ -137,13 +139,18 @@ function leftOpen({ tokens, hits, groups }: Line): string | null {
       at > 2 &&
       t.gap > 0 &&
       t.text === String(Number(first.text) + 1) &&
-      tokens[at + 1]?.kind === 'word' &&
+      tokens[nameBehind(tokens, at)]?.kind === 'word' &&
       tokens[at + 1]!.gap > 0,
   );
   const named = (hit: Hit) => hit.nouns.length > 0;
-  const apart = hits.some(h => named(h) && h.last < next) && hits.some(h => named(h) && h.first === next + 1);
+  const apart =
+    hits.some(h => named(h) && h.last < next) &&
+    hits.some(h => named(h) && h.first === nameBehind(tokens, next));
   return next > 0 && apart ? 'two lines run together' : null;
 }
+
+/** Where a name may stand behind its reference: in the next cell, or in the same. */
+const nameBehind = (tokens: readonly Token[], at: number) => (tokens[at + 1]?.text === '|' ? at + 2 : at + 1);
 
 const isWhole = (token: Token) => /^[1-9]\d{0,3}$/.test(token.text);
 

@@ -42,7 +42,7 @@ export const plainNouns: Record<Language, string> = {
 
 /** Ways a line says that what follows only qualifies the part: screw *for* bearing cap. */
 export const prepositions: Record<Language, string> = {
-  en: 'for, of, in, with, without, w, w/o, from, on, to, at, under, between, used with, fits, incl, including, not including, holds, secures, attaches, made of',
+  en: 'for, of, in, with, without, w, w/o, from, on, to, at, under, between, used with, used to, used for, fits, incl, including, not including, holds, secures, attaches, made of',
   de: 'für, zu, zum, zur, von, vom, mit, ohne, aus, an, am, auf, unter, bei, im, in, inkl',
   fr: 'pour, de, du, des, d, avec, sans, en, sur, sous, a, au, aux',
   it: 'per, di, del, della, dei, degli, delle, con, senza, in, su, da, dal, d',

@@ -15,6 +15,8 @@ export interface Head {
   unknownFirst: boolean;
   /** Tokens of the phrase the noun stands in, and of its whole cell. */
   phrase: { first: number; last: number };
+  /** Only words behind a preposition name it: with lock nuts. */
+  aside: boolean;
   /** Every other category whose noun stands in the same phrase. */
   others: CategoryName[];
 }
@@ -155,6 +157,7 @@ export function findHead(
         unknownFirst,
         phrase: { first, last },
         others,
+        aside: qualifies && !unknownFirst,
       };
       if (!qualifies && !sizedBelow(line, cell)) return found;
       // "M4 x 10, for the base plate": a thread and its length are a part without a name.

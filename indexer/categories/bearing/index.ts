@@ -37,6 +37,7 @@ function settle(claim: Claim, line: Line): void {
   const odd =
     /^(rod-end|block|spherical)$/.test(String(claim.attrs['type'])) &&
     !line.groups.some(g => g.measures.length === 3);
+  if (givesOutside(claim, line, designated)) return;
   if ((designated.size === 0 || lone.length > 0) && !(odd && line.groups.some(g => g.joined)))
     settleRing(claim, line, keys, labelsFor(line), isPublished);
   agree(claim, designated);
@@ -55,6 +56,19 @@ function takeInches(line: Line): void {
     const inches = group.measures.map(m => inUnit(m, 'in'));
     if (isPublished(inches[0]!, inches[1]!, inches[2]!)) group.measures = inches;
   }
+}
+
+/** LM6UU (12 x 19 mm): a pair that repeats outside diameter and width of the designation leaves the bore to it. */
+function givesOutside(claim: Claim, line: Line, designated: ReadonlyMap<string, number>): boolean {
+  const pair = line.groups.find(g => g.joined && !g.thread && g.measures.length === 2)?.measures;
+  const keys = ['od', 'width'];
+  const repeats = (measure: Measure, key: string) => Math.abs(measure.um - (designated.get(key) ?? 0)) <= 30;
+  if (!pair || !keys.every((key, i) => repeats(pair[i]!, key))) return false;
+  for (const [i, key] of keys.entries()) claim.measure(key, pair[i]!);
+  const bore = line.measures.find(m => !pair.includes(m) && repeats(m, 'bore'));
+  if (bore) claim.measure('bore', bore);
+  agree(claim, designated);
+  return true;
 }
 
 /** Printed sizes and a designation must say the same; where they differ a person looks, and the digits stand. */

@@ -2,6 +2,7 @@ import type { Claim } from '../../reading/claim.ts';
 import type { Line } from '../../reading/line.ts';
 import type { Dims } from '../../reading/reading.ts';
 import type { StandardName } from '../../reading/standards.ts';
+import { metricThreadsOf } from '../../standards/iso-261.ts';
 import { type Washer, washerFor, washers, washerWithHole } from '../../standards/iso-7089.ts';
 import { attributesOf } from '../../standards/part-standards.ts';
 import { mm, toMm, type Um } from '../../units/length.ts';
@@ -118,7 +119,13 @@ function bySpringNumber(claim: Claim, line: Line): boolean {
   const named = line.tokens[at] ?? (lone?.whole && !lone.unitStated && !lone.diameter ? lone : undefined);
   const number = line.tokens[at] ? Number(line.tokens[at].text.replace(',', '.')) : lone?.value;
   if (!named || number === undefined || number > 24) return false;
-  claim.text('thread', `M${number}`, named);
+  const isThread = metricThreadsOf(mm(number)).length > 0;
+  // A4,3 is the hole: no screw is M4.3.
+  if (isThread) claim.text('thread', `M${number}`, named);
+  else {
+    claim.lengths.set('id', mm(number));
+    claim.span('id', named);
+  }
   return true;
 }
 

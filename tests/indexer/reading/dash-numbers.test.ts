@@ -18,5 +18,7 @@ describe('figures that are no sizes', () => {
   test.each([
     ['12 41-2207-B CIRCLIP 6MM 1 2 -', { dia: 6 }],
     ['Pinion gear 24T 48P', { teeth: 24 }],
+    ['Gleitlager LM6UU (12 × 19 mm)', { bore: 6, od: 12, width: 19 }],
+    ['Fächerscheibe A 5,3 DIN 6797', { id: 5.3 }],
   ])('%s', (text, dims) => expect(read(text).dims).toEqual(dims));
 });
