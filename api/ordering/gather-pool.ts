@@ -4,6 +4,7 @@ import { type CategoryName, openOf, parseSize } from '../../indexer/index.ts';
 import { job, part } from '../db/schema/index.ts';
 import type { Tx } from '../db/store.ts';
 import { lineDuties } from '../duty/line-duty.ts';
+import { ofModel } from '../models/model-lines.ts';
 import { successorsOf } from '../parts/supersession-of.ts';
 import { notFound } from '../refusal.ts';
 import type { Pool, PoolJob, PoolLine, PoolPart } from './order-list.ts';
@@ -65,7 +66,8 @@ async function poolNeedsOf(tx: Tx, jobs: string[]) {
     left join lateral (
       select min(row.id::text)::uuid as id, min(row.diagram::text)::uuid as diagram
       from row join diagram on diagram.id = row.diagram
-      where row.part = need.part and diagram.model = job.model
+      ${ofModel}
+      where row.part = need.part and of_model.model = job.model
       having count(*) = 1
     ) as sole on picked.id is null
     where need.job in ${jobs}

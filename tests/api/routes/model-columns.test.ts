@@ -1,5 +1,13 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { Found, ModelAnswer, Models, SizeAnswer, Uploaded } from '../../../api/answers/index.ts';
+import type {
+  Found,
+  JobPage,
+  ModelAnswer,
+  Models,
+  OrderAnswer,
+  SizeAnswer,
+  Uploaded,
+} from '../../../api/answers/index.ts';
 import { columnModels } from '../../../api/models/model-columns.ts';
 import { openBench, openService, type TestBench, type TestService } from './bench.ts';
 
@@ -48,6 +56,26 @@ const models = async () =>
   new Map((await bench.good<Models>('/api/models')).models.map(model => [model.name, model]));
 const modelNamed = async (name: string) =>
   bench.good<ModelAnswer>(`/api/models/${(await models()).get(name)!.id}`);
+
+test('a part wanted for a job on one of them takes its only line there', async () => {
+  await take(
+    'Dipper 8/9',
+    [
+      'Key;Part no;Description;8;9;Remarks',
+      '1;FL-1;Handle assembly;1;1;includes 2',
+      '2;FL-2;Knob;1;1;not sold separately',
+    ].join('\n'),
+  );
+  const found = await bench.good<Found>('/api/find?q=FL-2');
+  const model = (await models()).get('Dipper 9')!.id;
+  const job = await bench.good<JobPage>('/api/jobs', { method: 'POST', body: { owner: 'Ada', model } });
+  const body = { part: found.parts[0]!.id, qty: 1 };
+  await bench.good(`/api/jobs/${job.id}/needs`, { method: 'POST', body });
+  const order = await bench.good<OrderAnswer>(`/api/order?jobs=${job.id}`);
+  expect(
+    order.groups.flatMap(group => group.lines.flatMap(line => line.numbers.map(one => one.number))),
+  ).toEqual(['FL-1']);
+});
 
 test('each column is a model with its own lines and quantities, found by them', async () => {
   const id = await take('Skarrow 1000/2500/4000');
