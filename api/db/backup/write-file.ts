@@ -24,6 +24,8 @@ export async function writeWholeFile<T>(file: string, write: (out: Writable) => 
     return done;
   } catch (error) {
     out.destroy();
+    // What is still being opened would stand there again after it was removed.
+    await closed.catch(() => {});
     await rm(unfinished, { force: true }).catch(() => {});
     throw fileRefusal(file, error);
   }
