@@ -77,6 +77,17 @@ test('a part wanted for a job on one of them takes its only line there', async (
   ).toEqual(['FL-1']);
 });
 
+test('a size on one of them is held critical by what is said of the family', async () => {
+  const text = ['Key;Part no;Description;20;30', '1;GN-1;Ball bearing 9x24x7;1;2'].join('\n');
+  const body = { maker: 'Brindlow', model: 'Gannet 20/30', duty: 'load-holding', text };
+  await bench.good<Uploaded>('/api/diagrams/text', { method: 'POST', body });
+  await service.readAll();
+  const found = await bench.good<Found>('/api/find?q=9x24x7');
+  const hit = found.sizes.find(each => each.size === 'bearing 9x24x7')!;
+  expect(hit).toMatchObject({ models: 2 });
+  expect(hit.caution).toContain("maker's part only");
+});
+
 test('each column is a model with its own lines and quantities, found by them', async () => {
   const id = await take('Skarrow 1000/2500/4000');
   const here = await models();
