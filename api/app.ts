@@ -1,6 +1,5 @@
-import { except } from 'hono/combine';
-import { ofBench } from './edge/bench.ts';
 import { boundedBody, onlyOurs, safeHeaders } from './edge/guard.ts';
+import { letIn } from './edge/let-in.ts';
 import { documentOf } from './edge/openapi.ts';
 import { pageOf } from './edge/page.ts';
 import { nothingHere, problemsOf } from './edge/problems.ts';
@@ -18,24 +17,24 @@ import { measureRoutes } from './routes/measure.ts';
 import { modelRoutes } from './routes/models.ts';
 import { orderRoutes } from './routes/order.ts';
 import { partRoutes } from './routes/parts.ts';
+import { peopleRoutes } from './routes/people.ts';
 import { readRoutes } from './routes/read.ts';
+import { sessionRoutes } from './routes/session.ts';
 import type { Service } from './service.ts';
 import { router } from './valid.ts';
-
-/** Addresses that are about no bench, or name it themselves. */
-const benchless = ['/api/health', '/api/benches', '/api/benches/*', '/api/read', '/api/openapi.json'];
 
 /** Every route under one roof. What a request passes on its way in stands first, in order. */
 export function createApp(service: Service) {
   const app = router();
   app.onError(problemsOf(service));
-  app.use(identify, safeHeaders, onlyOurs(service.ports));
+  app.use(identify, safeHeaders, onlyOurs(service));
   // A backup is as large as it is, and of every bench.
   if (service.keeping) app.route('/', keepingRoutes(service, service.keeping));
   app.use(boundedBody);
-  app.use('/api/*', except(benchless, ofBench(service)));
+  app.use('/api/*', letIn(service));
   const routes = app
     .route('/', healthRoutes(service))
+    .route('/', sessionRoutes(service))
     .route('/', benchRoutes(service))
     .route('/', readRoutes(service))
     .route('/', measureRoutes(service))
@@ -47,7 +46,8 @@ export function createApp(service: Service) {
     .route('/', drawingRoutes(service))
     .route('/', correctionRoutes(service))
     .route('/', jobRoutes(service))
-    .route('/', orderRoutes(service));
+    .route('/', orderRoutes(service))
+    .route('/', peopleRoutes(service));
   app.get('/api/openapi.json', c => c.json(documentOf(routes)));
   app.all('/api/*', nothingHere);
   if (service.pageFolder !== null) app.route('/', pageOf(service.pageFolder));

@@ -4,6 +4,14 @@ import type { Engine } from './search/engine.ts';
 import type { DrawPage } from './work/draw-in-child.ts';
 import type { ReadDocument } from './work/read-waiting.ts';
 
+/** How people reach the service, where they sign in. */
+export interface Accounts {
+  /** The address that people open, such as `https://bench.example`; without a path. */
+  origin: string;
+  /** How many proxies of one's own stand before it, each adding to `X-Forwarded-For`. */
+  proxies: number;
+}
+
 /** What every route is given: nothing reaches for a thing that is not handed to it. */
 export interface Service {
   store: Store;
@@ -20,6 +28,8 @@ export interface Service {
   ports: number[];
   /** The built page's folder; null serves the API alone. */
   pageFolder: string | null;
+  /** Where people sign in; absent where nobody does, because the service is this machine's alone. */
+  accounts?: Accounts | undefined;
   /** What backup and restore of the served folder need; absent where the database is a server's. */
   keeping?: Keeping | undefined;
 }

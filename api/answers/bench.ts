@@ -1,5 +1,6 @@
 import { z } from '@hono/zod-openapi';
 import { id, instant } from './common.ts';
+import { role } from './people.ts';
 
 export const bench = z
   .object({
@@ -9,6 +10,8 @@ export const bench = z
     demo: z.boolean(),
     createdAt: instant,
     openedAt: instant.nullable(),
+    /** What you may do there; null where nobody signs in, and everybody may do everything. */
+    role: role.nullable(),
   })
   .openapi('Bench');
 export type Bench = z.infer<typeof bench>;

@@ -65,5 +65,6 @@ export type * from './model.ts';
 export type * from './order.ts';
 export type * from './part.ts';
 export type * from './pasted.ts';
+export type * from './people.ts';
 export type * from './problem.ts';
 export type * from './reading.ts';

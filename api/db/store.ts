@@ -31,6 +31,10 @@ export interface Store {
    * Refused with `database-away` while PostgreSQL does not answer, with `disk-full` where a write finds no room.
    */
   inWorkshop<T>(workshop: string, work: (tx: Tx) => Promise<T>): Promise<T>;
+  /** The same for what is this person's alone; with a workshop, for the rows of that as well. */
+  asPerson<T>(person: string, work: (tx: Tx) => Promise<T>, workshop?: string): Promise<T>;
+  /** Runs `work` in one transaction that sees no rows: for the functions that are asked before it is known whose. */
+  asNobody<T>(work: (tx: Tx) => Promise<T>): Promise<T>;
   /** Every bench's id, the one last opened first. */
   benches(): Promise<string[]>;
   createWorkshop(bench: { id: string; name: string; demo?: boolean }): Promise<void>;
@@ -79,7 +83,7 @@ export async function openStore(
   let closed = false;
   let paused: Promise<unknown> = Promise.resolve();
 
-  async function asApp<T>(workshop: string, work: (tx: Tx) => Promise<T>): Promise<T> {
+  async function asApp<T>(workshop: string, work: (tx: Tx) => Promise<T>, person = ''): Promise<T> {
     // Another pause may begin while one is waited for.
     for (let seen: unknown; seen !== paused; await seen) seen = paused;
     const used = open;
@@ -89,7 +93,8 @@ export async function openStore(
       return await used.db.transaction(async tx => {
         // Local: it ends with the transaction, so no pooled connection carries a workshop into the next request.
         await tx.execute(
-          query`select set_config('role', 'fettle_app', true), set_config('app.workshop', ${workshop}, true)`,
+          query`select set_config('role', 'fettle_app', true), set_config('app.workshop', ${workshop}, true),
+                       set_config('app.person', ${person}, true)`,
         );
         if (readOnly) await tx.execute(query`set transaction read only`);
         return await work(tx);
@@ -133,6 +138,8 @@ export async function openStore(
         });
       return asApp(workshop, work);
     },
+    asPerson: (person, work, workshop = '') => asApp(workshop, work, person),
+    asNobody: work => asApp('', work),
     benches: () =>
       asApp('', async tx => {
         const rows = await tx.execute<{ id: string }>(query`select benches as id from benches()`);

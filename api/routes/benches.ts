@@ -1,7 +1,7 @@
 import { createRoute, z } from '@hono/zod-openapi';
 import { bench, benches, newBench } from '../answers/bench.ts';
 import { id } from '../answers/common.ts';
-import { listBenches } from '../benches/list-benches.ts';
+import { benchesSeen, listBenches } from '../benches/list-benches.ts';
 import { openBench, startBench } from '../benches/start-bench.ts';
 import { benchNotFound } from '../edge/bench.ts';
 import { doOnce, fingerprint, idempotencyKey } from '../edge/once.ts';
@@ -17,7 +17,7 @@ export const benchRoutes = (service: Service) =>
         path: '/api/benches',
         responses: { 200: jsonAnswer(benches, 'Every bench, the one last opened first.') },
       }),
-      async c => c.json(await listBenches(service.store), 200),
+      async c => c.json(await listBenches(service.store, c.get('actor')), 200),
     )
     .openapi(
       createRoute({
@@ -28,7 +28,14 @@ export const benchRoutes = (service: Service) =>
       }),
       async c => {
         const given = c.req.valid('json');
-        const started = await startBench(service.store, idempotencyKey(c), fingerprint(c, given), given);
+        const person = c.get('actor')?.person ?? null;
+        const started = await startBench(
+          service.store,
+          idempotencyKey(c),
+          fingerprint(c, given),
+          given,
+          person,
+        );
         return c.json(started, 201);
       },
     )
@@ -41,8 +48,9 @@ export const benchRoutes = (service: Service) =>
       }),
       async c => {
         const { bench: opened } = c.req.valid('param');
-        if (!(await service.store.benches()).includes(opened)) throw benchNotFound();
+        const actor = c.get('actor');
+        if (!(await benchesSeen(service.store, actor)).includes(opened)) throw benchNotFound();
         c.set('workshop', opened);
-        return c.json(await doOnce(service, c, null, openBench), 200);
+        return c.json(await doOnce(service, c, null, tx => openBench(tx, actor?.person ?? null)), 200);
       },
     );

@@ -30,7 +30,13 @@ export function asKeeper<T>(server: Server, work: (tx: TransactionSql) => Promis
 
 export const snapshot = 'isolation level repeatable read read only';
 
-/** Every table but the journal of migrations, each after those it refers to, with the columns that are not worked out. */
+/**
+ * What no backup holds: the journal of migrations, which the schema brings; and what lets somebody in for a while, so
+ * that no session and no link that was used or ended since comes back to life.
+ */
+const left = ['migration', 'attempt', 'session', 'password_link', 'invitation'];
+
+/** Every table that is kept, each after those it refers to, with the columns that are not worked out. */
 export async function tablesInOrder(sql: Sql | TransactionSql): Promise<Table[]> {
   const tables = await sql<(Table & { needs: string[] })[]>`
     select relname as name,
@@ -40,7 +46,7 @@ export async function tablesInOrder(sql: Sql | TransactionSql): Promise<Table[]>
       array(select confrelid::regclass::text from pg_constraint
             where conrelid = pg_class.oid and contype = 'f' and confrelid <> conrelid) as needs
     from pg_class
-    where relnamespace = 'public'::regnamespace and relkind = 'r' and relname <> 'migration'
+    where relnamespace = 'public'::regnamespace and relkind = 'r' and relname <> all (${left})
     order by relname`;
   const done: Table[] = [];
   const placed = new Set<string>();

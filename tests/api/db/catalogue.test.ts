@@ -61,6 +61,16 @@ describe('what is told of a table', () => {
       'bad: not exactly the one policy',
     ],
     ['no workshop column', `${guarded} create table worse (id uuid)`, 'worse: row-level security is off'],
+    [
+      'a person’s table under a workshop’s rule',
+      `drop policy own_person on session; create policy own_workshop on session using (true) with check (true)`,
+      'session: not exactly the one policy',
+    ],
+    [
+      'counts open to all',
+      'create policy open on attempt using (true)',
+      'attempt: not exactly the one policy',
+    ],
     ['another owner', `${guarded} alter table bad owner to fettle_find`, 'bad: owned by fettle_find'],
   ])('%s', async (_, change, complaint) => {
     const prepare = change.includes('owner to') ? 'grant create on schema public to fettle_find;' : '';
@@ -132,6 +142,8 @@ describe('what is told of a right', () => {
     ['finding may see a whole table', 'grant select on part to fettle_find', 'fettle_find may SELECT part'],
     ['the login has a right', 'grant select on part to fettle_login', 'fettle_login may SELECT part'],
     ['the public has a right', 'grant select on part to public', 'public may SELECT part'],
+    ['the trail may be changed', 'grant update on audit to fettle_app', 'fettle_app may UPDATE audit'],
+    ['counts may be read', 'grant select on attempt to fettle_app', 'fettle_app may SELECT attempt'],
     ['the keeper may delete', 'grant delete on part to fettle_keeper', 'fettle_keeper may DELETE part'],
   ])('%s', async (_, change, complaint) => {
     expect(await complaints(change, wrongGrants)).toContain(complaint);

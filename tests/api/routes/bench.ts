@@ -67,13 +67,17 @@ export async function openService(options: Partial<Service> = {}) {
 
 export type TestService = Awaited<ReturnType<typeof openService>>;
 
-/** A bench of its own in the service, with ways to ask it. */
-export async function openBench(service: TestService, name = 'Quayside') {
-  const started = await service.ask('/api/benches', { method: 'POST', body: { name } });
+/** A bench of its own in the service, with ways to ask it; `as` is what a browser sends that is signed in. */
+export async function openBench(service: TestService, name = 'Quayside', as: Record<string, string> = {}) {
+  const started = await service.ask('/api/benches', { method: 'POST', body: { name }, headers: as });
   const { id } = (await started.json()) as { id: string };
+  return benchAs(service, id, as);
+}
 
+/** The same bench, asked as somebody else. */
+export function benchAs(service: TestService, id: string, as: Record<string, string> = {}) {
   const ask = (path: string, asked: Asked = {}) =>
-    service.ask(path, { ...asked, headers: { Workshop: id, ...asked.headers } });
+    service.ask(path, { ...asked, headers: { Workshop: id, ...as, ...asked.headers } });
 
   /** Asks, and expects the answer to be good. */
   async function good<Answer>(path: string, asked: Asked = {}): Promise<Answer> {
@@ -104,4 +108,4 @@ export async function openBench(service: TestService, name = 'Quayside') {
   return { id, ask, good, refused, take };
 }
 
-export type TestBench = Awaited<ReturnType<typeof openBench>>;
+export type TestBench = ReturnType<typeof benchAs>;
