@@ -1,11 +1,15 @@
 import type { CategoryDefinition, Designation } from './categories/definition.ts';
 import { standardsOf, stemsOf } from './categories/index.ts';
 import type { Line } from './reading/line.ts';
+import { isIn, wordSet } from './reading/vocabulary.ts';
 
 export interface FoundDesignation {
   definition: CategoryDefinition;
   designation: Designation;
 }
+
+const stems = wordSet(stemsOf.keys());
+const corrections = wordSet('not was');
 
 /** Every designation that begins at a piece one of the categories knows. */
 export function designationsIn(line: Line): FoundDesignation[] {
@@ -13,9 +17,8 @@ export function designationsIn(line: Line): FoundDesignation[] {
   const corrected = correctionIn(line);
   const end = corrected < 0 ? line.tokens.length : corrected;
   for (let at = 0; at < end; at++) {
-    const definitions = stemsOf.get(line.tokens[at]!.text);
-    if (definitions === undefined || isNumberOfStandard(line, at)) continue;
-    for (const definition of definitions) {
+    if (!isIn(line.tokens[at]!, stems) || isNumberOfStandard(line, at)) continue;
+    for (const definition of stemsOf.get(line.tokens[at]!.text) ?? []) {
       const designation = definition.designationAt!(line, at);
       if (!designation) continue;
       found.push({ definition, designation });
@@ -29,7 +32,7 @@ export function designationsIn(line: Line): FoundDesignation[] {
 /** Where a line says what its part is not, or was: 608 (not 688). */
 export const correctionIn = ({ tokens }: Line): number =>
   tokens.findIndex(
-    ({ text }, at) => at > 0 && (text === 'not' || text === 'was') && tokens[at + 1]?.kind === 'number',
+    (token, at) => at > 0 && isIn(token, corrections) && tokens[at + 1]?.kind === 'number',
   );
 
 /** The 625 of DIN 625 is no bearing's number. */

@@ -4,19 +4,20 @@ import { type Entry, kindBits } from './dictionary.ts';
 import type { Line } from './line.ts';
 import type { Attrs, CategoryName } from './reading.ts';
 import type { StandardName } from './standards.ts';
+import { isIn, wordSet } from './vocabulary.ts';
 
 /** Words that turn to what the part is for: the rest of their phrase is about something else. */
-const purpose = new Set('for fur fuer zu zum zur pour para voor fits holds secures attaches'.split(' '));
-const stops = new Set([',', ';', ':', '(', ')', '|', '[', ']']);
+const purpose = wordSet('for fur fuer zu zum zur pour para voor fits holds secures attaches');
+const stops = wordSet(', ; : ( ) | [ ]');
 
 /** Tokens that only say what the part is for: 1 for each. Null where no word says so. */
 function aside({ tokens }: Line): Uint8Array | null {
   let out: Uint8Array | null = null;
   let on = false;
   for (let at = 0; at < tokens.length; at++) {
-    const { kind, text, gap } = tokens[at]!;
-    if (gap >= 9 || (kind === 'mark' && stops.has(text))) on = false;
-    if (kind === 'word' && at > 0 && purpose.has(text)) on = true;
+    const token = tokens[at]!;
+    if (token.gap >= 9 || isIn(token, stops)) on = false;
+    if (at > 0 && isIn(token, purpose)) on = true;
     if (!on) continue;
     out ??= new Uint8Array(tokens.length);
     out[at] = 1;

@@ -1,9 +1,11 @@
 /**
  * Blanks the mark-up of a list written as text: bullets, emphasis, headings, ticks, escapes, and where a link leads. What
  * a reader sees stays where it stands: every character keeps its offset.
+ *
+ * @param signed false where no sign of mark-up stands in the text, and only a bullet may
  */
-export function blankMarkup(text: string): string {
-  const plain = signs.test(text) ? blankSigns(text) : text;
+export function blankMarkup(text: string, signed = true): string {
+  const plain = signed && signs.test(text) ? blankSigns(text) : text;
   return bulleted.test(plain)
     ? plain.replace(bullet, found => ' '.repeat(found.length)).replace(inBrackets, asCount)
     : plain;

@@ -1,5 +1,6 @@
 import type { Attrs, CategoryName } from './reading.ts';
-import { type Token, tokenise } from './tokens.ts';
+import { spellingOf, type Token, tokenise } from './tokens.ts';
+import { addWord, wordOf } from './vocabulary.ts';
 
 export type Language = 'en' | 'de' | 'fr' | 'it' | 'es' | 'nl' | 'ja';
 export const languages: readonly Language[] = ['en', 'de', 'fr', 'it', 'es', 'nl', 'ja'];
@@ -85,6 +86,10 @@ const hitOf = (first: number, last: number, { entries, kinds, nouns, langs }: Me
   langs,
 });
 
+/** The categories that entries name parts of. */
+export const categoriesOf = (entries: readonly Entry[]): CategoryName[] =>
+  entries.flatMap(({ meaning }) => (meaning.kind === 'noun' ? [meaning.category] : []));
+
 /** Which tokens belong to a phrase or another thing that was found: 1 where they do. */
 export function known(
   tokens: readonly Token[],
@@ -112,10 +117,8 @@ const mostRemembered = 20_000;
 
 /** All words of all categories in one tree, filled once at start. */
 export class Dictionary {
-  /** Every word of every phrase has a number, so that a token is looked up by its letters once and by that from then on. */
-  #numbers = new Map<string, number>();
   /** What begins with each word, by its number; number 0 is of no word. */
-  #begins: (Node | null)[] = [null];
+  #begins: (Node | undefined)[] = [];
   /** Words seen that the tree does not hold as they stand: what they mean without an ending or as compounds, or null. */
   #derived = new Map<string, Meanings | null>();
 
@@ -128,8 +131,8 @@ export class Dictionary {
     let node: Node | null = null;
     for (const token of tokenise(phrase)) {
       if (isSoft(token)) continue;
-      const number = this.#numberFor(keyOf(token));
-      if (node === null) node = this.#begins[number] ??= newNode();
+      const { number } = addWord(spellingOf(token));
+      if (node === null) node = this.#begin(number);
       else node = follow(node, number);
     }
     if (node === null) throw new Error(`Dictionary: "${phrase}" (${entry.lang}) holds no word.`);
@@ -137,21 +140,18 @@ export class Dictionary {
     this.#derived.clear();
   }
 
-  #numberFor(word: string): number {
-    const known = this.#numbers.get(word);
-    if (known !== undefined) return known;
-    this.#numbers.set(word, this.#begins.length);
-    return this.#begins.push(null) - 1;
+  #begin(number: number): Node {
+    // No hole stands in the list: it is asked for every token.
+    while (this.#begins.length <= number) this.#begins.push(undefined);
+    return (this.#begins[number] ??= newNode());
   }
 
   /** Every phrase of the line, longest first at each place, none overlapping. */
   find(tokens: readonly Token[]): Hit[] {
     const hits: Hit[] = [];
-    const numbers: number[] = [];
-    for (const token of tokens) numbers.push(this.#numbers.get(keyOf(token)) ?? 0);
     for (let at = 0; at < tokens.length; at++) {
       if (tokens[at]!.kind === 'mark') continue;
-      const hit = this.#longest(tokens, numbers, at);
+      const hit = this.#longest(tokens, at);
       if (!hit) continue;
       hits.push(hit);
       at = hit.last;
@@ -159,15 +159,15 @@ export class Dictionary {
     return hits;
   }
 
-  #longest(tokens: readonly Token[], numbers: readonly number[], first: number): Hit | null {
-    const begins = this.#begins[numbers[first]!]!;
-    if (begins === null) return this.#alone(tokens, first);
+  #longest(tokens: readonly Token[], first: number): Hit | null {
+    const begins = this.#begins[tokens[first]!.word.number];
+    if (begins === undefined) return this.#alone(tokens, first);
     let node: Node = begins;
     let last = first;
     let best = node.meanings;
     const end = Math.min(tokens.length, first + longestPhrase);
     for (let at = first + 1, softs = 0; at < end && node.next !== null; at++) {
-      const number = numbers[at]!;
+      const { number } = tokens[at]!.word;
       const next: Node | undefined = number > 0 && stands(tokens, at) ? node.next.get(number) : undefined;
       if (next === undefined) {
         const token = tokens[at]!;
@@ -205,11 +205,7 @@ export class Dictionary {
   }
 
   #single(word: string): Meanings | null {
-    return this.#begin(word)?.meanings ?? this.#inflected(null, word);
-  }
-
-  #begin(word: string): Node | null {
-    return this.#begins[this.#numbers.get(word) ?? 0]!;
+    return this.#begins[wordOf(word).number]?.meanings ?? this.#inflected(null, word);
   }
 
   /** A word with a plural or case ending that is held without it, behind a node or (null) by itself. */
@@ -218,9 +214,8 @@ export class Dictionary {
     for (const ending of endings) {
       if (!word.endsWith(ending) || word.length - ending.length < 3) continue;
       const stem = word.slice(0, -ending.length);
-      const meanings = node
-        ? node.next?.get(this.#numbers.get(stem) ?? 0)?.meanings
-        : this.#begin(stem)?.meanings;
+      const { number } = wordOf(stem);
+      const meanings = (node ? node.next?.get(number) : this.#begins[number])?.meanings;
       if (meanings) return meanings;
     }
     return null;
@@ -278,10 +273,6 @@ function stands(tokens: readonly Token[], at: number): boolean {
   const before = tokens[at - 1]!;
   return before.text.length > 2 || (before.text === '.' && tokens[at - 2]?.text.length === 2);
 }
-
-/** 8,8 and 8.8 are one grade. */
-const keyOf = ({ kind, text }: Token) =>
-  kind === 'number' && text.includes(',') ? text.replace(',', '.') : text;
 
 const isCompounding = (entry: Entry) =>
   (entry.lang === 'de' || entry.lang === 'nl') && entry.meaning.kind === 'noun';

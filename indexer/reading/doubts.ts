@@ -1,8 +1,11 @@
-import { kindBits } from './dictionary.ts';
+import { categoriesOf, type Hit, kindBits } from './dictionary.ts';
 import type { Line } from './line.ts';
 import type { Measure } from './measures.ts';
 import { severalCounts } from './quantity.ts';
 import { choiceWords } from './ranges.ts';
+import type { CategoryName } from './reading.ts';
+import type { Token } from './tokens.ts';
+import { isIn, wordSet } from './vocabulary.ts';
 
 /** What in a line's characters should be put before a person, whatever it is read as. */
 export function doubtsOf(line: Line): string[] {
@@ -43,7 +46,7 @@ const range = ({ ranged }: Line): string | null =>
 /** Two sizes to choose from: M3 or M4, 10/12 mm long. */
 function alternatives({ tokens, measures, threads }: Line): string | null {
   for (let at = 1; at + 1 < tokens.length; at++) {
-    if (!choiceWords.has(tokens[at]!.text)) continue;
+    if (!isIn(tokens[at]!, choiceWords)) continue;
     const sizes = [...measures, ...threads];
     if (sizes.some(m => m.last === at - 1) && sizes.some(m => m.first === at + 1))
       return 'two sizes to choose from';
@@ -61,25 +64,35 @@ const counts = ({ tokens }: Line): string | null =>
 
 /** Two kinds of part in one line: screw and nut, bolt + washer, washer or shim. */
 function together({ tokens, hits }: Line): string | null {
-  const nouns = hits.filter(h => h.nouns.length > 0);
-  if (nouns.length < 2) return null;
-  for (let i = 1; i < nouns.length; i++) {
-    const [a, b] = [nouns[i - 1]!, nouns[i]!];
-    const between = tokens.slice(a.last + 1, b.first).map(t => t.text);
-    const joined =
-      between.some(t => joining.test(t) || choiceWords.has(t)) &&
-      between.length <= 8 &&
-      !between.some(t => /^[|(]$/.test(t));
-    const kinds = [a, b].map(h =>
-      h.entries.flatMap(e => (e.meaning.kind === 'noun' ? [e.meaning.category] : [])),
-    );
-    if (joined && !kinds[0]!.some(k => kinds[1]!.includes(k)) && !kinds.flat().includes('plain'))
+  let before: Hit | null = null;
+  for (const hit of hits) {
+    if (hit.nouns.length === 0) continue;
+    if (before !== null && isJoined(tokens, before.last + 1, hit.first) && areOther(before, hit))
       return 'two kinds of part in one line';
+    before = hit;
   }
   return null;
 }
 
-const joining = /^(\+|&|and|und|et|y|plus|e|en)$/;
+/** Whether a word or sign stands between two names that puts one beside the other. */
+function isJoined(tokens: readonly Token[], first: number, end: number): boolean {
+  if (end - first > 8) return false;
+  let joined = false;
+  for (let at = first; at < end; at++) {
+    if (isIn(tokens[at]!, parting)) return false;
+    joined ||= isIn(tokens[at]!, joining | choiceWords);
+  }
+  return joined;
+}
+
+const joining = wordSet('+ & and und et y plus e en');
+const parting = wordSet('| (');
+
+/** Whether two names are of two kinds, whatever they mean. */
+function areOther(a: Hit, b: Hit): boolean {
+  const [ofA, ofB] = [a, b].map(({ nouns }) => categoriesOf(nouns)) as [CategoryName[], CategoryName[]];
+  return !ofA.some(k => ofB.includes(k)) && !ofA.includes('plain') && !ofB.includes('plain');
+}
 
 /** A thread whose figure a scanner may have made a letter: nut MS. */
 const lettered = ({ tokens, threads, measures, text }: Line): string | null => {

@@ -4,6 +4,10 @@
  */
 export interface Folded {
   text: string;
+  /** The code of each of its UTF-16 units, then a 0. Written over by the next fold. */
+  codes: Uint16Array;
+  /** The code of the character that each began as, before it was made small. */
+  printed: Uint16Array;
   /** For each folded UTF-16 unit, where the characters it came from begin in the original text. */
   from: Uint32Array;
   /** … and where they end. */
@@ -100,16 +104,34 @@ function foldCluster(cluster: string, afterDigit: boolean): string {
   return afterDigit && folded.includes('/') ? ` ${folded}` : folded;
 }
 
-/** Most lines are plain ASCII, where every character stands for itself. */
-const isAscii = /^[\0-\x7f]*$/;
 const longestPlain = 4_096;
 const starts = Uint32Array.from({ length: longestPlain }, (_, at) => at);
 const ends = Uint32Array.from({ length: longestPlain }, (_, at) => at + 1);
+const plain = { codes: new Uint16Array(longestPlain + 1), printed: new Uint16Array(longestPlain) };
+/** No character takes more bytes than three for each of its units. */
+const bytes = new Uint8Array(longestPlain * 3);
+const encoder = new TextEncoder();
 
 /** Folds a text of any origin. Never fails; linear in its length. */
 export function fold(text: string): Folded {
-  if (text.length <= longestPlain && isAscii.test(text))
-    return { text: text.toLowerCase(), from: starts, to: ends };
+  return (text.length <= longestPlain && foldPlain(text)) || foldAny(text);
+}
+
+/** Most lines are plain ASCII, where every character stands for itself and takes one byte. */
+function foldPlain(text: string): Folded | null {
+  const { length } = text;
+  if (encoder.encodeInto(text, bytes).written !== length) return null;
+  const { codes, printed } = plain;
+  for (let at = 0; at < length; at++) {
+    const code = bytes[at]!;
+    printed[at] = code;
+    codes[at] = code >= 65 && code <= 90 ? code + 32 : code;
+  }
+  codes[length] = 0;
+  return { text: text.toLowerCase(), codes, printed, from: starts, to: ends };
+}
+
+function foldAny(text: string): Folded {
   let folded = '';
   const from: number[] = [];
   const to: number[] = [];
@@ -134,5 +156,11 @@ export function fold(text: string): Folded {
     folded += piece;
     at = end;
   }
-  return { text: folded, from: Uint32Array.from(from), to: Uint32Array.from(to) };
+  const codes = new Uint16Array(folded.length + 1);
+  const printed = new Uint16Array(folded.length);
+  for (let at = 0; at < folded.length; at++) {
+    codes[at] = folded.charCodeAt(at);
+    printed[at] = text.charCodeAt(from[at]!);
+  }
+  return { text: folded, codes, printed, from: Uint32Array.from(from), to: Uint32Array.from(to) };
 }

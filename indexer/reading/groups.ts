@@ -1,6 +1,7 @@
 import { inUnit, type Measure } from './measures.ts';
 import type { Thread } from './threads.ts';
 import type { Token } from './tokens.ts';
+import { isIn, wordSet } from './vocabulary.ts';
 
 /** Sizes printed together: `5x11x4`, `M3x0.5x8`, `Ø3 x 16`. A lone number is a group of one. */
 export interface Group {
@@ -22,19 +23,19 @@ interface Part {
 
 type Sign = '×' | '-' | '/';
 
-const timesWords = new Set(['by', 'mal', 'per', 'par', 'op', 'por']);
+const times = wordSet('× by mal per par op por');
 /** Marks that may stand between two sizes and join nothing. */
-const idle = new Set(['ø', '=', ':', '.', '~', '"']);
+const idle = wordSet('ø = : . ~ "');
 
 /** How the tokens between two sizes join them: by a times sign, by a dash or slash, or not at all. */
 function joint(tokens: readonly Token[], left: Part, right: Part, skip: ReadonlySet<number>): Sign | null {
   let sign: Sign | null = null;
   let words = 0;
   for (let at = left.last + 1; at < right.first; at++) {
-    const { text, kind } = tokens[at]!;
-    if (idle.has(text) || skip.has(at)) continue;
-    const joins =
-      text === '×' || timesWords.has(text) ? '×' : text === '-' || text === '/' ? (text as Sign) : null;
+    const token = tokens[at]!;
+    if (isIn(token, idle) || skip.has(at)) continue;
+    const { text, kind } = token;
+    const joins: Sign | null = isIn(token, times) ? '×' : text === '-' || text === '/' ? text : null;
     if (joins && sign === null) sign = joins;
     else if (kind === 'word' && sign === null && ++words <= 3) continue;
     else return null;

@@ -3,6 +3,7 @@ import { type Entry, type Hit, kindBits } from './dictionary.ts';
 import type { Line } from './line.ts';
 import type { Attrs, CategoryName } from './reading.ts';
 import type { Token } from './tokens.ts';
+import { isIn, wordSet } from './vocabulary.ts';
 
 /** The noun that says what the line is, with what else could be it. */
 export interface Head {
@@ -23,7 +24,7 @@ export interface Head {
 
 /** Languages whose first noun of a phrase is its head; German and Dutch put what qualifies into one word with the noun. */
 const headFirst = new Set(['fr', 'it', 'es', 'de', 'nl']);
-const stops = new Set([',', ';', ':', '(', ')', '[', ']', '|', '&', '+', '!', '?']);
+const stops = wordSet(', ; : ( ) [ ] | & + ! ?');
 
 interface Noun {
   hit: Hit;
@@ -46,13 +47,13 @@ function phrasesOf(tokens: readonly Token[], cell: Cell, hits: readonly Hit[]): 
   for (let at = cell.first; at <= cell.last; at++) {
     const token = tokens[at]!;
     while (next < hits.length && hits[next]!.first < at) next++;
-    const joins = token.kind === 'word' && conjunctions.has(token.text);
+    const joins = isIn(token, conjunctions);
     const hit = !joins && hits[next]?.first === at ? hits[next]! : null;
     const preposition = hit?.kinds === kindBits.preposition;
     const stop =
       joins ||
-      (token.kind === 'mark' &&
-        (stops.has(token.text) || (token.text === '-' && token.gap > 0 && (tokens[at + 1]?.gap ?? 1) > 0)));
+      isIn(token, stops) ||
+      (token.text === '-' && token.gap > 0 && (tokens[at + 1]?.gap ?? 1) > 0);
     if (hit && !preposition) {
       if (token.gap >= 9 && at > first) {
         phrases.push({ first, last: at - 1, qualifies });
@@ -74,7 +75,7 @@ function phrasesOf(tokens: readonly Token[], cell: Cell, hits: readonly Hit[]): 
 }
 
 /** Words that join two names: screws and nuts. */
-const conjunctions = new Set(['and', 'und', 'et', 'y', 'plus', 'with']);
+const conjunctions = wordSet('and und et y plus with');
 
 /** Whether a word may be a name nobody knows: three letters or more, no code, no size. */
 function isUnknownWord(tokens: readonly Token[], at: number, known: Uint8Array): boolean {

@@ -3,8 +3,10 @@ import { type Hit, kindBits } from './dictionary.ts';
 import { letters, tiedLetters } from './labels.ts';
 import type { Measure } from './measures.ts';
 import type { Token } from './tokens.ts';
+import { isIn, wordSet } from './vocabulary.ts';
 
 const noLabels: ReadonlySet<number> = new Set();
+const lettered = wordSet([...letters.keys(), ...tiedLetters.keys()]);
 
 /**
  * Ties labels to the sizes they stand beside, or that stand under them in a table.
@@ -30,6 +32,7 @@ export function labelSizes(
     if (word.kind === 'mark' || forms.has(at)) continue;
     const hit = hits[nextHit];
     const named = hit && hit.first <= at && (hit.kinds & kindBits.label) !== 0 ? hit : null;
+    if (!named && !isIn(word, lettered)) continue;
     const tied = named ? undefined : tiedLetters.get(word.text);
     const label = named ? labelIn(named) : (letters.get(word.text) ?? tied);
     if (label === undefined) continue;

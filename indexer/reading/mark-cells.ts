@@ -1,4 +1,5 @@
 import { blankMarkup } from './blank-markup.ts';
+import { charactersIn, has } from './characters.ts';
 
 /**
  * Gives a line's outer marks one form before it is cut: a separator of cells becomes a bar, and quotes, mark-up, leaders
@@ -7,12 +8,16 @@ import { blankMarkup } from './blank-markup.ts';
  * @param columns how many columns the line's heading names, where it names them between commas
  */
 export function markCells(text: string, columns = 0): string {
-  let marked = blankMarkup(text);
-  if (marked.includes('...') || marked.includes('. . .')) marked = blank(marked, /\.{3,}|(?:\. ){3,}\.?|…+/g);
-  if (/\.[a-z0-9]{3,6}\s*$/i.test(marked)) marked = blank(marked, fileEnding);
-  if (isNamed(marked)) marked = marked.replace(/(?<=\d)_(?=\d)/g, '.');
-  if (marked.includes(';')) marked = separated(marked, ';', columns);
-  return marked.includes(',') ? separated(marked, ',', columns) : marked;
+  const found = charactersIn(text);
+  let marked = blankMarkup(text, (found & (has.markup | has.beyond)) !== 0);
+  if ((found & has.point) !== 0) {
+    if (marked.includes('...') || marked.includes('. . .'))
+      marked = blank(marked, /\.{3,}|(?:\. ){3,}\.?|…+/g);
+    if (/\.[a-z0-9]{3,6}\s*$/i.test(marked)) marked = blank(marked, fileEnding);
+  }
+  if ((found & has.underline) !== 0 && isNamed(marked)) marked = marked.replace(/(?<=\d)_(?=\d)/g, '.');
+  if ((found & has.semicolon) !== 0) marked = separated(marked, ';', columns);
+  return (found & has.comma) !== 0 ? separated(marked, ',', columns) : marked;
 }
 
 /** A file's name with its times signs between underlines, where one between figures is a point: screw_M3_5_x_15. */

@@ -6,7 +6,7 @@ const figureOf: Readonly<Record<string, string>> = { O: '0', o: '0', I: '1', l: 
 const mayMislead = /[OoIlSBZ]/;
 /** A quick look that spares most lines the rest: such a letter beside a figure, behind an M, or beside a times sign. */
 const mayStandForFigure =
-  /\d[.,]?[OoIlSBZ]|[OoIlSBZ][.,]?\d|M[Il][Oo]|[xX×*] *(?=[\d.,]*[OoIlSBZ])[\dOoIlSBZ.,]{1,7}(?:mm)?(?![A-WYZa-wyz])|(?<![A-WYZa-wyz\d])(?=[\d.,]*[OoIlSBZ])[\dOoIlSBZ.,]{1,7}(?:mm)? *[xX×*]/;
+  /\d[.,]?[OoIlSBZ]|[OoIlSBZ](?:[.,]?\d|(?:mm)? *[xX×*])|M[Il][Oo]|[xX×*] *[.,]?[OoIlSBZ]/;
 const timesGlued = /(?<=[\dOoIlSBZ])[xX×*](?=[\dMOoIlSBZ])/g;
 const timesApart = / [xX*] /g;
 const pieces = /[A-Za-z\d]+(?:[.,][A-Za-z\d]+)*/g;

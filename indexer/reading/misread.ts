@@ -1,5 +1,5 @@
 import type { Dictionary } from './dictionary.ts';
-import type { Token } from './tokens.ts';
+import { respelled, type Token } from './tokens.ts';
 
 /** Figures that a scanner puts for letters, with the letters they may stand for. */
 const letterOf: Readonly<Record<string, string>> = { 0: 'o', 1: 'i', 5: 's', 8: 'b', 6: 'g' };
@@ -37,7 +37,7 @@ export function mendWords(
         : null;
     if (word !== null) {
       while (kept < at) out.push(tokens[kept++]!);
-      out.push({ ...tokens[at]!, kind: 'word', text: word, end: tokens[end - 1]!.end });
+      out.push({ ...respelled(tokens[at]!, 'word', word), end: tokens[end - 1]!.end });
       kept = end;
     }
     at = end;

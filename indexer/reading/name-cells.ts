@@ -1,7 +1,7 @@
 import type { Cell } from './cells.ts';
 import type { Column, Columns } from './columns.ts';
 import { countIn } from './count.ts';
-import type { Token } from './tokens.ts';
+import { respelled, type Token } from './tokens.ts';
 
 /**
  * Gives each cell the column it stands under. A row may end early, or lack what stands in front: then the cells go where
@@ -45,7 +45,7 @@ function holdsWords(tokens: readonly Token[], { first, last }: Place): boolean {
 export function silenceAsides(tokens: Token[], cells: readonly Cell[]): void {
   for (const { first, last, column } of cells) {
     if (column !== 'aside') continue;
-    for (let at = first; at <= last; at++) tokens[at] = { ...tokens[at]!, kind: 'mark', text: '·' };
+    for (let at = first; at <= last; at++) tokens[at] = respelled(tokens[at]!, 'mark', '·');
   }
 }
 

@@ -3,9 +3,10 @@ import { count, countIn, holdsName, only, type Quantity } from './count.ts';
 import { type Hit, kindBits } from './dictionary.ts';
 import { byLastNumber } from './quantity-column.ts';
 import type { Token } from './tokens.ts';
+import { isIn, wordSet } from './vocabulary.ts';
 
 /** Counters glued to their number: 4個, 4no. */
-const counters = new Set(['個', 'ヶ', 'ケ', 'コ', 'こ', '本', '枚', 'つ', '組', 'no', 'nos', 'off']);
+const counters = wordSet('個 ヶ ケ コ こ 本 枚 つ 組 no nos off');
 
 /**
  * Finds the quantity: `Qty 4`, `4 pcs`, `2x …`, `… x2`, `(4)`, a quantity cell, or the last column of columns run together.
@@ -109,8 +110,7 @@ function byWord(
       return only(count(tokens[at]), at, hit.last);
   }
   for (let at = 1; at < tokens.length; at++) {
-    const { kind, text, gap } = tokens[at]!;
-    if (gap > 0 || kind !== 'word' || !counters.has(text)) continue;
+    if (tokens[at]!.gap > 0 || !isIn(tokens[at]!, counters)) continue;
     if (count(tokens[at - 1]) !== null) return only(count(tokens[at - 1]), at - 1, at);
   }
   return null;

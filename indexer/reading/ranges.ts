@@ -1,6 +1,7 @@
 import type { Group } from './groups.ts';
 import type { Measure } from './measures.ts';
 import type { Token } from './tokens.ts';
+import { isIn, wordSet } from './vocabulary.ts';
 
 /**
  * Takes out the sizes that a line leaves to choose from, since it does not say which: a range (10-12 mm, 5~8, 3 to 5 mm,
@@ -19,7 +20,7 @@ export function dropRanges(tokens: readonly Token[], groups: readonly Group[]): 
     const sign = tokens[low.last + 1];
     const stated = high.unitStated || low.unitStated;
     const even = sign?.gap === tokens[high.first]!.gap;
-    const open = sign?.text === '~' || (rangeWords.has(sign?.text ?? '') && stated);
+    const open = sign?.text === '~' || ((sign !== undefined && isIn(sign, rangeWords)) && stated);
     const decimals = !low.whole && !high.whole && !low.fraction && sign !== undefined && sign.gap > 0;
     const dashed =
       sign?.text === '-' &&
@@ -47,7 +48,7 @@ const widest = 12;
 const choicesIn = (tokens: readonly Token[], measures: readonly Measure[]): Measure[][] =>
   measures.flatMap((one, i) => {
     const other = measures[i + 1];
-    return other && other.first === one.last + 2 && choiceWords.has(tokens[one.last + 1]!.text)
+    return other && other.first === one.last + 2 && isIn(tokens[one.last + 1]!, choiceWords)
       ? [[one, other]]
       : [];
   });
@@ -70,7 +71,7 @@ function listsIn(
     const list = [measures[at]!];
     for (let next = measures[at + 1]; next; next = measures[at + list.length]) {
       const last = list.at(-1)!;
-      if (next.first !== last.last + 2 || !listMarks.has(tokens[last.last + 1]!.text) || next.um <= last.um)
+      if (next.first !== last.last + 2 || !isIn(tokens[last.last + 1]!, listMarks) || next.um <= last.um)
         break;
       list.push(next);
     }
@@ -79,12 +80,10 @@ function listsIn(
   return lists;
 }
 
-const listMarks = new Set([',', '/', ';', '&', 'and', 'und', 'et', 'y', 'e', 'en']);
+const listMarks = wordSet(', / ; & and und et y e en');
 
 /** Words that leave two things to choose from. */
-export const choiceWords: ReadonlySet<string> = new Set(
-  'or oder ou of o u bzw resp oppure ossia ofwel または'.split(' '),
-);
+export const choiceWords = wordSet('or oder ou of o u bzw resp oppure ossia ofwel または');
 
 /** A quick look that spares most lines the rest: a sign or word of ranges, choices or lists right behind a size. */
 function mayHoldRange(tokens: readonly Token[], groups: readonly Group[]): boolean {
@@ -93,11 +92,11 @@ function mayHoldRange(tokens: readonly Token[], groups: readonly Group[]): boole
   for (const { measures } of groups)
     for (const { last } of measures) {
       sizes++;
-      const sign = tokens[last + 1]?.text;
-      signed ||= sign !== undefined && behindSizes.has(sign);
+      const sign = tokens[last + 1];
+      signed ||= sign !== undefined && isIn(sign, behindSizes);
     }
   return signed && sizes > 1;
 }
 
-const rangeWords = new Set(['to', 'thru', 'through', 'bis', 'a', 'jusqu', 'hasta', 'fino', 'tot', '…']);
-const behindSizes: ReadonlySet<string> = new Set(['-', '~', ...rangeWords, ...choiceWords, ...listMarks]);
+const rangeWords = wordSet('to thru through bis a jusqu hasta fino tot …');
+const behindSizes = wordSet('- ~') | rangeWords | choiceWords | listMarks;

@@ -1,4 +1,5 @@
 import type { Token } from './tokens.ts';
+import { isIn, wordSet } from './vocabulary.ts';
 
 /** A standard named in a line, e.g. `DIN 471`, `ISO 7380-1`. */
 export interface StandardName {
@@ -9,29 +10,14 @@ export interface StandardName {
   end: number;
 }
 
-const bodies = new Set([
-  'din',
-  'iso',
-  'jis',
-  'ansi',
-  'asme',
-  'bs',
-  'uni',
-  'nf',
-  'gb',
-  'vsm',
-  'nen',
-  'une',
-  'as',
-  'en',
-]);
+const bodies = wordSet('din iso jis ansi asme bs uni nf gb vsm nen une as en');
 
 /** Reads a standard that begins at a token: body, more bodies (DIN EN ISO), number, and the part an ISO number carries. */
 export function standardAt(tokens: readonly Token[], at: number): StandardName | null {
-  if (tokens[at]!.kind !== 'word' || !bodies.has(tokens[at]!.text)) return null;
+  if (!isIn(tokens[at]!, bodies)) return null;
   let end = at;
   let body = '';
-  while (bodies.has(tokens[end]?.text ?? '') && tokens[end]!.gap <= 1 + 9 * Number(end === at)) {
+  while (end < tokens.length && isIn(tokens[end]!, bodies) && (end === at || tokens[end]!.gap <= 1)) {
     body = tokens[end]!.text.toUpperCase();
     end++;
     if (tokens[end]?.text === '-' || tokens[end]?.text === '/') end++;

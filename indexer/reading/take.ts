@@ -3,6 +3,7 @@ import type { Quantity } from './count.ts';
 import { type Hit, kindBits } from './dictionary.ts';
 import type { StandardName } from './standards.ts';
 import type { Token } from './tokens.ts';
+import { isIn, wordSet } from './vocabulary.ts';
 
 /** Marks the figures that are no sizes, whatever they look like: quantities, references, part numbers, prices, grades. */
 export function takeFigures(
@@ -26,8 +27,7 @@ export function takeFigures(
 /** Marks the figures beside a sign of money: 9,64 €, $0.05, 2,10 CNY. */
 export function takePrices(tokens: readonly Token[], taken: Uint8Array): void {
   for (let at = 0; at < tokens.length; at++) {
-    if (tokens[at]!.kind === 'number' || tokens[at]!.text.length > 3 || !money.has(tokens[at]!.text))
-      continue;
+    if (!isIn(tokens[at]!, money)) continue;
     const [before, after] = [tokens[at - 1], tokens[at + 1]];
     // $ stands in front, and behind where no figure follows it.
     if (after?.kind === 'number' && after.gap <= 1 && tokens[at]!.kind === 'mark') taken[at + 1] = 1;
@@ -35,7 +35,7 @@ export function takePrices(tokens: readonly Token[], taken: Uint8Array): void {
   }
 }
 
-const money = new Set('$ € £ ¥ eur usd gbp chf cny rmb jpy czk pln zł kc sek nok dkk aud cad'.split(' '));
+const money = wordSet('$ € £ ¥ eur usd gbp chf cny rmb jpy czk pln zł kc sek nok dkk aud cad');
 
 /** Columns whose numbers are no sizes. */
 const foreign = new Set(['ref', 'partNumber', 'price', 'weight', 'qty', 'unit']);
@@ -84,11 +84,13 @@ function takePartNumber(tokens: readonly Token[], taken: Uint8Array): void {
 const isFormOf = (letter: Token | undefined, next: Token | undefined) =>
   letter?.kind === 'word' && letter.gap === 0 && letter.text.length <= 2 && next?.gap !== 0;
 
+const diametralPitch = wordSet('p dp');
+
 /** A gear's diametral pitch, glued to its letter: 32P, 48DP. */
 function takeDiametralPitch(tokens: readonly Token[], taken: Uint8Array): void {
   for (let at = 0; at + 1 < tokens.length; at++) {
     const [number, letter] = [tokens[at]!, tokens[at + 1]!];
-    if (!/^d?p$/.test(letter.text) || letter.gap > 0 || tokens[at + 2]?.gap === 0) continue;
+    if (!isIn(letter, diametralPitch) || letter.gap > 0 || tokens[at + 2]?.gap === 0) continue;
     if (isWhole(number) && Number(number.text) >= 12) taken[at] = 1;
   }
 }

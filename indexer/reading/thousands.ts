@@ -1,5 +1,5 @@
 import type { DecimalMark } from './reading.ts';
-import type { Token } from './tokens.ts';
+import { respelled, type Token } from './tokens.ts';
 
 const grouped: Readonly<Record<DecimalMark, RegExp>> = {
   ',': /^[1-9]\d{0,2}\.\d{3}$/,
@@ -12,12 +12,13 @@ const grouped: Readonly<Record<DecimalMark, RegExp>> = {
  *
  * @returns a note for each number
  */
-export function takeThousands(tokens: readonly Token[], decimal: DecimalMark): string[] {
+export function takeThousands(tokens: Token[], decimal: DecimalMark): string[] {
   const notes: string[] = [];
-  for (const token of tokens) {
+  for (let at = 0; at < tokens.length; at++) {
+    const token = tokens[at]!;
     if (token.kind !== 'number' || !grouped[decimal].test(token.text)) continue;
     notes.push(`${token.text} is more than a thousand: this list writes decimals with a “${decimal}”`);
-    token.text = token.text.replace(/[.,]/, '');
+    tokens[at] = respelled(token, 'number', token.text.replace(/[.,]/, ''));
   }
   return notes;
 }

@@ -1,6 +1,7 @@
 import { inch, mm, type Um } from '../units/length.ts';
 import { standardAt } from './standards.ts';
 import type { Token } from './tokens.ts';
+import { isIn, wordSet } from './vocabulary.ts';
 
 /** A thread's name as printed: M3, 6-32, 1/4-20, 2BA, ST3.5 of a tapping screw, or the bare number size #6. */
 export interface Thread {
@@ -43,14 +44,14 @@ export function threadAt(tokens: readonly Token[], at: number): Thread | null {
 
 /** A quick look that spares most tokens the rest. */
 function mayBegin(tokens: readonly Token[], at: number): boolean {
-  const { kind, text } = tokens[at]!;
-  if (kind === 'mark') return text === '#';
-  if (kind === 'word') return text.length <= 2 && beginnings.has(text);
-  const next = tokens[at + 1]?.text;
-  return next === '/' || next === '-' || next === 'ba';
+  const token = tokens[at]!;
+  if (token.kind !== 'number') return isIn(token, beginnings);
+  const next = tokens[at + 1];
+  return next !== undefined && isIn(next, behindNumber);
 }
 
-const beginnings = new Set(['m', 'no', 'nr', 'ba', 'st']);
+const beginnings = wordSet('m no nr ba st #');
+const behindNumber = wordSet('/ - ba');
 
 type Found = Pick<Thread, 'name' | 'kind' | 'major' | 'last'>;
 
