@@ -31,9 +31,7 @@ export function designationsIn(line: Line): FoundDesignation[] {
 
 /** Where a line says what its part is not, or was: 608 (not 688). */
 export const correctionIn = ({ tokens }: Line): number =>
-  tokens.findIndex(
-    (token, at) => at > 0 && isIn(token, corrections) && tokens[at + 1]?.kind === 'number',
-  );
+  tokens.findIndex((token, at) => at > 0 && isIn(token, corrections) && tokens[at + 1]?.kind === 'number');
 
 /** The 625 of DIN 625 is no bearing's number. */
 const isNumberOfStandard = ({ standards }: Line, at: number) =>

@@ -10,7 +10,7 @@ import { Claim } from './reading/claim.ts';
 import { differing, doubtsOf } from './reading/doubts.ts';
 import { certaintyOf } from './reading/evidence.ts';
 import { analyse, type Line, longestLine } from './reading/line.ts';
-import type { Alternative, CategoryName, LineContext, ReadAs, Reading } from './reading/reading.ts';
+import type { Alternative, CategoryName, LineContext, ReadAs, Reading, Span } from './reading/reading.ts';
 import { itemOf, writeSize } from './size.ts';
 
 /**
@@ -112,7 +112,7 @@ function finish(line: Line, claim: Claim, choice: Choice): Evidenced {
   if (line.cut) claim.doubt(onlyBeginning);
   const doubts = definition.name === 'plain' ? [] : doubtsOf(line);
   for (const doubt of doubts) claim.doubt(doubt);
-  claim.withdraw(differing(line).map(({ start, end }) => ({ start, end })));
+  claim.withdraw(differing(line));
   const alternatives = choice.others.map(category =>
     alternative(category, 'its name stands in the line too'),
   );
@@ -136,11 +136,24 @@ function finish(line: Line, claim: Claim, choice: Choice): Evidenced {
     certainty,
     review,
     alternatives,
-    spans: claim.spans.sort((a, b) => a.start - b.start || a.end - b.end),
+    spans: inOrder(claim.spans),
     notes: claim.notes,
   };
   return { reading, features: claim.features, line };
 }
+
+/** Spans as they stand in the text. They are few, and mostly stand so already. */
+function inOrder(spans: Span[]): Span[] {
+  for (let next = 1; next < spans.length; next++) {
+    const span = spans[next]!;
+    let at = next;
+    for (; at > 0 && isBefore(span, spans[at - 1]!); at--) spans[at] = spans[at - 1]!;
+    spans[at] = span;
+  }
+  return spans;
+}
+
+const isBefore = (a: Span, b: Span) => a.start < b.start || (a.start === b.start && a.end < b.end);
 
 /** The reading with misread figures mended: another way to mean the line, whose mended sizes the claim itself does not give. */
 function asMended(line: Line, claim: Claim): Alternative[] {

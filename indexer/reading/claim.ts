@@ -99,6 +99,7 @@ export class Claim {
 
   /** Takes back every dimension that came from one of the places, and tells whether there was one. */
   withdraw(places: readonly Place[]): boolean {
+    if (places.length === 0) return false;
     const from = (field: string) =>
       this.spans.some(s => s.field === field && places.some(p => p.start < s.end && s.start < p.end));
     const keys = [...this.lengths.keys(), ...this.texts.keys(), ...this.counts.keys()];

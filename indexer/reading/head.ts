@@ -51,9 +51,7 @@ function phrasesOf(tokens: readonly Token[], cell: Cell, hits: readonly Hit[]): 
     const hit = !joins && hits[next]?.first === at ? hits[next]! : null;
     const preposition = hit?.kinds === kindBits.preposition;
     const stop =
-      joins ||
-      isIn(token, stops) ||
-      (token.text === '-' && token.gap > 0 && (tokens[at + 1]?.gap ?? 1) > 0);
+      joins || isIn(token, stops) || (token.text === '-' && token.gap > 0 && (tokens[at + 1]?.gap ?? 1) > 0);
     if (hit && !preposition) {
       if (token.gap >= 9 && at > first) {
         phrases.push({ first, last: at - 1, qualifies });

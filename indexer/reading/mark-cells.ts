@@ -29,6 +29,7 @@ const blank = (text: string, what: RegExp) => text.replace(what, found => ' '.re
 /** Turns a separator into bars where the line is a row of a table written as text; otherwise gives it back as it was. */
 function separated(text: string, separator: string, columns: number): string {
   if (!isRow(text, separator) && !(columns > 1 && pieces(text, separator) === columns)) return text;
+  if (!text.includes('"')) return text.replaceAll(separator, '|');
   const last = text.trimEnd().length - 1;
   let quoted = false;
   let begins = true;
@@ -57,8 +58,10 @@ const isFigure = (character: string) =>
  * A quoted cell settles it.
  */
 function isRow(text: string, separator: string): boolean {
-  if (text.includes(`"${separator}`) && text.trimStart().startsWith('"')) return true;
-  if (text.includes(`${separator}"`) && (text.includes(`"${separator}`) || text.endsWith('"'))) return true;
+  if (text.includes('"')) {
+    if (text.includes(`"${separator}`) && text.trimStart().startsWith('"')) return true;
+    if (text.includes(`${separator}"`) && (text.includes(`"${separator}`) || text.endsWith('"'))) return true;
+  }
   let glued = false;
   const end = text.trimEnd().length;
   for (let at = text.indexOf(separator); at >= 0; at = text.indexOf(separator, at + 1)) {
@@ -66,8 +69,8 @@ function isRow(text: string, separator: string): boolean {
     const after = at + 1 < end ? text[at + 1]! : separator;
     if (separator === ',' && isBlank(after)) return false;
     // A number has one decimal mark: behind 8.8 a comma parts cells.
-    const pointed = /\d\.\d+$/.test(text.slice(Math.max(0, at - 8), at));
-    const decimal = separator === ',' && isFigure(before) && isFigure(after) && !pointed;
+    const pointed = () => /\d\.\d+$/.test(text.slice(Math.max(0, at - 8), at));
+    const decimal = separator === ',' && isFigure(before) && isFigure(after) && !pointed();
     if (!decimal && !isBlank(before) && !isBlank(after)) glued ||= at + 1 < end || after === separator;
   }
   return glued;

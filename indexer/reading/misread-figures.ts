@@ -4,9 +4,12 @@ import type { Place } from './claim.ts';
 const figureOf: Readonly<Record<string, string>> = { O: '0', o: '0', I: '1', l: '1', Z: '2', S: '5', B: '8' };
 
 const mayMislead = /[OoIlSBZ]/;
-/** A quick look that spares most lines the rest: such a letter beside a figure, behind an M, or beside a times sign. */
+/**
+ * A quick look that spares most lines the rest: such a letter beside a figure, behind an M, or beside a times sign. S, B and Z
+ * end many a bearing's number: they count only beside a times sign or behind M and a figure's point.
+ */
 const mayStandForFigure =
-  /\d[.,]?[OoIlSBZ]|[OoIlSBZ](?:[.,]?\d|(?:mm)? *[xX×*])|M[Il][Oo]|[xX×*] *[.,]?[OoIlSBZ]/;
+  /\d[OoIl]|[OoIl]\d|M(?:[Il][Oo]|\d[.,][OoIlSB])|[xX×*] *(?![\d.,]+ZZ(?![\w.,]))[\d.,]*[OoIlSBZ][\dOoIlSBZ.,]*(?:mm)?(?![A-WYZa-wyz])|[OoIlSBZ][\d.,]*(?:mm)? *[xX×*]/;
 const timesGlued = /(?<=[\dOoIlSBZ])[xX×*](?=[\dMOoIlSBZ])/g;
 const timesApart = / [xX*] /g;
 const pieces = /[A-Za-z\d]+(?:[.,][A-Za-z\d]+)*/g;

@@ -20,7 +20,7 @@ export function dropRanges(tokens: readonly Token[], groups: readonly Group[]): 
     const sign = tokens[low.last + 1];
     const stated = high.unitStated || low.unitStated;
     const even = sign?.gap === tokens[high.first]!.gap;
-    const open = sign?.text === '~' || ((sign !== undefined && isIn(sign, rangeWords)) && stated);
+    const open = sign?.text === '~' || (sign !== undefined && isIn(sign, rangeWords) && stated);
     const decimals = !low.whole && !high.whole && !low.fraction && sign !== undefined && sign.gap > 0;
     const dashed =
       sign?.text === '-' &&
@@ -85,17 +85,14 @@ const listMarks = wordSet(', / ; & and und et y e en');
 /** Words that leave two things to choose from. */
 export const choiceWords = wordSet('or oder ou of o u bzw resp oppure ossia ofwel または');
 
-/** A quick look that spares most lines the rest: a sign or word of ranges, choices or lists right behind a size. */
+/** A quick look that spares most lines the rest: a sign or word of ranges, choices or lists between a size and a figure. */
 function mayHoldRange(tokens: readonly Token[], groups: readonly Group[]): boolean {
-  let sizes = 0;
-  let signed = false;
   for (const { measures } of groups)
     for (const { last } of measures) {
-      sizes++;
-      const sign = tokens[last + 1];
-      signed ||= sign !== undefined && isIn(sign, behindSizes);
+      if (last + 2 >= tokens.length || !isIn(tokens[last + 1]!, behindSizes)) continue;
+      if (tokens[last + 2]!.kind === 'number' || tokens[last + 1]!.text === '/') return true;
     }
-  return signed && sizes > 1;
+  return false;
 }
 
 const rangeWords = wordSet('to thru through bis a jusqu hasta fino tot …');

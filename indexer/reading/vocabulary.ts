@@ -41,6 +41,7 @@ export function wordSet(members: string | Iterable<string>): number {
   if (count.sets === mostSets) throw new Error(`More than ${mostSets} sets of words.`);
   const bit = 1 << count.sets;
   count.sets += 1;
-  for (const member of typeof members === 'string' ? members.split(' ') : members) addWord(member).sets |= bit;
+  for (const member of typeof members === 'string' ? members.split(' ') : members)
+    addWord(member).sets |= bit;
   return bit;
 }
