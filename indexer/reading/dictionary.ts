@@ -143,7 +143,9 @@ export class Dictionary {
   #begin(number: number): Node {
     // No hole stands in the list: it is asked for every token.
     while (this.#begins.length <= number) this.#begins.push(undefined);
-    return (this.#begins[number] ??= newNode());
+    const node = this.#begins[number] ?? newNode();
+    this.#begins[number] = node;
+    return node;
   }
 
   /** Every phrase of the line, longest first at each place, none overlapping. */
