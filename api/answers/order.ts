@@ -7,6 +7,7 @@ export const ask = z
     code: z.enum([
       'as-required',
       'serial-unknown',
+      'not-on-this-model',
       'superseded-branches',
       'superseded-on-condition',
       'superseded-in-a-loop',

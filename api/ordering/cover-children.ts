@@ -1,9 +1,10 @@
-import type { LeftOut, Pool, PoolLine } from './order-list.ts';
-import { assembliesOver, called, leave, type Step, sum, type Want } from './want.ts';
+import type { Ask, LeftOut, Pool, PoolLine } from './order-list.ts';
+import { assembliesOver, called, leave, piecesInOne, type Step, sum, type Want } from './want.ts';
 
 /**
  * Never an assembly and its children both: where a job wants an assembly, it covers every child that ships with it,
- * which is said on the assembly's line. More of a child than the assemblies hold asks.
+ * which is said on the assembly's line. More of a child than the assemblies hold asks, and so does what was asked of the
+ * child itself.
  */
 export function coverChildren(wants: Want[], pool: Pool): Step {
   const at = (job: string, line: string) => `${job} ${line}`;
@@ -25,23 +26,22 @@ export function coverChildren(wants: Want[], pool: Pool): Step {
     const [first] = covers;
     first!.because.push(`includes ${called(want)}`);
     leftOut.push(...leave(want, `ships with ${called(first!)}, which this job orders`));
-    const held = piecesIn([want.line, ...over.slice(0, depth)], covers);
-    if (want.qty !== null && held !== null && want.qty > held)
-      first!.asks.push({
-        code: 'more-than-the-assembly-holds',
-        text: `${want.qty} of ${called(want)} are wanted, and ${held} come with this. Are more needed?`,
-        needs: want.needs,
-      });
+    first!.asks.push(...want.asks, ...askEnough(want, [want.line, ...over.slice(0, depth)], covers));
     return false;
   });
   return { wants: stay, leftOut };
 }
 
-/** Pieces of the innermost line in the assemblies that are wanted; null where a quantity on the way is not stated. */
-function piecesIn(chain: PoolLine[], assemblies: Want[]): number | null {
-  if (assemblies.some(assembly => assembly.qty === null) || chain.some(line => line.qty === null))
-    return null;
-  return sum([
-    chain.reduce((pieces, line) => pieces * line.qty!, 1) * sum(assemblies.map(assembly => assembly.qty!)),
-  ]);
+/** Asks where it is not sure that the assemblies bring as many of the child as are wanted. */
+function askEnough(want: Want, chain: PoolLine[], covers: Want[]): Ask[] {
+  const inOne = piecesInOne(chain, want.job);
+  const held =
+    inOne === null || covers.some(cover => cover.qty === null)
+      ? null
+      : sum([inOne * sum(covers.map(cover => cover.qty!))]);
+  if (want.qty !== null && (held === null ? want.qty <= 1 : want.qty <= held)) return [];
+  const wanted = want.qty === null ? 'Nobody has said how many' : `${want.qty}`;
+  const come = held === null ? 'the list does not say how many come with this' : `${held} come with this`;
+  const text = `${wanted} of ${called(want)} are wanted, and ${come}. Are more needed?`;
+  return [{ code: 'more-than-the-assembly-holds', text, needs: want.needs }];
 }

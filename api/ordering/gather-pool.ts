@@ -4,7 +4,7 @@ import { type CategoryName, openOf, parseSize } from '../../indexer/index.ts';
 import { job, part } from '../db/schema/index.ts';
 import type { Tx } from '../db/store.ts';
 import { lineDuties } from '../duty/line-duty.ts';
-import { ofModel } from '../models/model-lines.ts';
+import { agreedQty, ofModel, qtyByModel } from '../models/model-lines.ts';
 import { successorsOf } from '../parts/supersession-of.ts';
 import { notFound } from '../refusal.ts';
 import type { Pool, PoolJob, PoolLine, PoolPart } from './order-list.ts';
@@ -36,7 +36,7 @@ async function poolJobs(tx: Tx, ids: string[] | null): Promise<PoolJob[]> {
     ids?.length === 0
       ? []
       : await tx
-          .select({ id: job.id, number: job.number, owner: job.owner, serial: job.serial })
+          .select({ id: job.id, number: job.number, owner: job.owner, model: job.model, serial: job.serial })
           .from(job)
           .where(and(which))
           .orderBy(job.number);
@@ -88,7 +88,8 @@ async function poolLines(tx: Tx, lists: string[]): Promise<Map<string, PoolLine>
   const rows = await tx.execute<
     Omit<PoolLine, 'critical' | 'sameRef'> & { list: string } & Record<string, unknown>
   >(sql`
-    select row.id, row.diagram as list, row.ref, coalesce(correction.qty, row.qty, reading.qty) as qty, row.part,
+    select row.id, row.diagram as list, row.ref, coalesce(correction.qty, row.qty, ${agreedQty}, reading.qty) as qty,
+           ${qtyByModel} as "qtyByModel", row.part,
            (select parent.id from assembly
             join row as parent on parent.diagram = row.diagram and parent.key = assembly.parent_key
             where assembly.diagram = row.diagram and assembly.child_key = row.key

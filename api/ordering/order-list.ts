@@ -7,6 +7,8 @@ export interface PoolJob {
   id: string;
   number: number;
   owner: string;
+  /** The machine's model; null where the job names none. */
+  model: string | null;
   serial: string | null;
 }
 
@@ -24,6 +26,8 @@ export interface PoolLine {
   ref: string;
   /** Pieces of it in one machine, or in one assembly; null where the list does not say. */
   qty: number | null;
+  /** The same by model, where the list has a column for each: 0 is no line of that model. */
+  qtyByModel: Record<string, number>;
   part: string | null;
   parent: string | null;
   facts: LineFact[];
@@ -93,6 +97,7 @@ export interface Pool {
 export type AskCode =
   | 'as-required'
   | 'serial-unknown'
+  | 'not-on-this-model'
   | 'superseded-branches'
   | 'superseded-on-condition'
   | 'superseded-in-a-loop'

@@ -1,11 +1,14 @@
 import type { OrderAnswer, OrderLineAnswer } from '../answers/index.ts';
 import { numbersOf } from './order-table.ts';
 
-/** The order as plain text to paste in a mail: maker by maker, pieces first; what is to be settled stands under its line. */
+/**
+ * The order as plain text to paste in a mail: maker by maker, pieces first; what is to be settled stands under its line.
+ * Every line begins with a word of ours, so that none is a formula where it is pasted into a spreadsheet.
+ */
 export function orderText({ jobs, groups }: OrderAnswer): string {
   const title = `Order for ${jobs.length === 1 ? 'job' : 'jobs'} ${jobs.map(job => job.number).join(', ')}`;
   const sections = groups.map(({ maker, lines }) =>
-    [oneLine(maker ?? 'Any maker, by size'), ...lines.flatMap(textOf)].join('\n'),
+    [maker === null ? 'Any maker, by size' : `From ${oneLine(maker)}`, ...lines.flatMap(textOf)].join('\n'),
   );
   return `${[title, ...sections].join('\n\n')}\n`;
 }

@@ -5,18 +5,18 @@ import { followSupersession } from './follow-supersession.ts';
 import type { Ask, OrderLine, OrderList, Pool, PoolPart, Share } from './order-list.ts';
 import { raiseToAssembly } from './raise-to-assembly.ts';
 import { stillOpen } from './taken-as.ts';
-import { called, hasFact, leave, sum, type Want, wantsOf } from './want.ts';
+import { called, hasFact, leave, piecesOf, sum, type Want, wantsOf } from './want.ts';
 
 /**
  * The needs of several jobs as one list, pooled by item.
  *
- * In order: the serial number decides between lines; reference lines are not counted; what is not sold separately
+ * In order: the serial number decides between lines; a line that the job's model has none of asks; reference lines are not counted; what is not sold separately
  * becomes its smallest assembly; an assembly covers its children; a superseded number becomes its successor. Then
  * equal items add up over jobs and makers. Where someone could be hurt the line is the maker's own number, alone.
  * Nothing is dropped in silence: every need stands on a line or among what is left out. Quantities are pieces.
  */
 export function poolNeeds(pool: Pool): OrderList {
-  const chosen = wantsOf(pool).map(want => chooseBySerial(want, pool));
+  const chosen = wantsOf(pool).map(want => askModel(chooseBySerial(want, pool)));
   const reference = chosen.filter(want => hasFact(want.line, 'reference-only'));
   const counted = chosen.filter(want => !hasFact(want.line, 'reference-only'));
   const raised = raiseToAssembly(counted, pool);
@@ -80,6 +80,13 @@ function articleOf(want: Want): Article {
   const side = part?.side ?? null;
   const called = side === null ? name : `${name}, ${side}`;
   return { key: `item ${called}`, item: called, name, size, attrs, side, makersPartOnly: false, taken };
+}
+
+/** Asks where the list says that the job's model has none of the line. */
+function askModel(want: Want): Want {
+  if (!want.line || piecesOf(want.line, want.job) !== 0) return want;
+  const text = `The list gives none of ${called(want)} for this job's model. Which line of it is meant?`;
+  return { ...want, asks: [...want.asks, { code: 'not-on-this-model', text, needs: want.needs }] };
 }
 
 function askQuantity(want: Want): Want {
@@ -183,12 +190,16 @@ function askOpen(wants: Want[], all: Want[][]): Ask[] {
   const stated = `Its ${names} ${open.size === 1 ? 'is' : 'are'} not stated`;
   const text =
     takeAs.length === 1
-      ? `${stated}; ${takeAs[0]} stands on a line of its own. Is it the same article?`
-      : `${stated}; ${listed(takeAs)} stand on lines of their own. Is it one of them?`;
+      ? `${stated}; ${spoken(takeAs[0]!)} stands on a line of its own. Is it the same article?`
+      : `${stated}; ${listed(takeAs.map(spoken))} stand on lines of their own. Is it one of them?`;
   return [
     { code: 'open-attributes', text, needs: asked.flatMap(want => want.needs), takeAs, own: article.name },
   ];
 }
+
+/** An item in running words: `bearing 5 × 11 × 4 two shields`. */
+const spoken = (item: string) =>
+  item.replace(/(?<=\d)x(?=\d)/g, ' × ').replace(/(?<=\p{L})-(?=\p{L})/gu, ' ');
 
 /** What an attribute is called where its key is no noun. */
 const attributeWords: Partial<Record<string, string>> = { flanged: 'flange' };

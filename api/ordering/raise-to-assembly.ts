@@ -1,9 +1,10 @@
 import type { LeftOut, Pool, PoolLine } from './order-list.ts';
-import { assembliesOver, called, hasFact, type Step, sum, type Want } from './want.ts';
+import { assembliesOver, called, hasFact, piecesInOne, type Step, sum, type Want } from './want.ts';
 
 /**
  * A part that is not sold separately becomes a need for the smallest assembly that holds it and is sold. Several such
- * parts of one assembly come with one of it; what the job wants of the assembly anyway counts too.
+ * parts of one assembly come with one of it; what the job wants of the assembly anyway counts too. Where the list does not
+ * say how many of the part one assembly holds, one assembly is enough for one piece, and more is asked.
  */
 export function raiseToAssembly(wants: Want[], pool: Pool): Step {
   const stay: Want[] = [];
@@ -30,7 +31,7 @@ export function raiseToAssembly(wants: Want[], pool: Pool): Step {
   const leftOut: LeftOut[] = [];
   for (const { assembly, children } of raised.values()) {
     const job = children[0]!.job;
-    const needed = assembliesFor(children);
+    const needed = assembliesFor(children, assembly, pool.lines);
     const direct = stay.filter(want => want.job.id === job.id && want.line?.id === assembly.id);
     const wanted = sum(direct.map(want => want.qty ?? 0));
     const because = `${children.map(called).join(', ')}: not sold separately, comes with this`;
@@ -64,15 +65,17 @@ export function raiseToAssembly(wants: Want[], pool: Pool): Step {
 }
 
 /** How many assemblies hold enough of every child: the most that any child asks for; null while one is asked. */
-function assembliesFor(children: Want[]): number | null {
-  const byLine = new Map<string, number>();
-  for (const child of children) {
-    if (child.qty === null) return null;
-    byLine.set(child.line!.id, (byLine.get(child.line!.id) ?? 0) + child.qty);
-  }
-  const each = [...byLine].map(([id, qty]) => {
-    const line = children.find(child => child.line!.id === id)!.line!;
-    return Math.ceil(qty / (line.qty || 1));
+function assembliesFor(children: Want[], assembly: PoolLine, lines: Pool['lines']): number | null {
+  const byLine = new Map<string, Want[]>();
+  for (const child of children) byLine.set(child.line!.id, [...(byLine.get(child.line!.id) ?? []), child]);
+  const each = [...byLine.values()].map(wants => {
+    const { line, job } = wants[0]!;
+    if (wants.some(want => want.qty === null)) return null;
+    const qty = sum(wants.map(want => want.qty!));
+    const over = assembliesOver(line!, lines);
+    const held = piecesInOne([line!, ...over.slice(0, over.indexOf(assembly))], job);
+    if (qty <= 1) return 1;
+    return held ? Math.ceil(qty / held) : null;
   });
-  return Math.max(...each);
+  return each.includes(null) ? null : Math.max(...each.map(Number));
 }

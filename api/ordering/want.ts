@@ -73,6 +73,19 @@ export function assembliesOver(line: PoolLine, lines: Pool['lines']): PoolLine[]
   return over;
 }
 
+/** Pieces of a line in one of the job's machines, or in one of its assembly; null where the list does not say. */
+export const piecesOf = (line: PoolLine, { model }: PoolJob): number | null =>
+  (model === null ? undefined : line.qtyByModel[model]) ?? line.qty;
+
+/**
+ * Pieces of the innermost line of a chain of assemblies in one of the outermost's parent; null where a quantity on the
+ * way is not stated.
+ */
+export function piecesInOne(chain: PoolLine[], job: PoolJob): number | null {
+  const each = chain.map(line => piecesOf(line, job));
+  return each.includes(null) ? null : each.reduce((pieces: number, qty) => pieces * qty!, 1);
+}
+
 /** A sum of quantities, without what binary fractions leave behind. */
 export const sum = (amounts: number[]) =>
   Math.round(amounts.reduce((total, amount) => total + amount, 0) * 1e6) / 1e6;

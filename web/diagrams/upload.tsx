@@ -88,11 +88,11 @@ export function Upload() {
         onDragLeave={() => setOver(false)}
         onDrop={drop}
       >
-        <p>Drop parts lists here, several at once.</p>
+        <p>Drop diagrams or parts lists here, several at once.</p>
         <div className="buttons">
           <Button onClick={() => picker.current?.click()}>Choose files</Button>
         </div>
-        <p className="label">Text and tables as CSV or plain text.</p>
+        <p className="label">PDF with text, XLSX, ODS, HTML, CSV, TSV or plain text.</p>
         <input
           ref={picker}
           type="file"
@@ -100,7 +100,7 @@ export function Upload() {
           hidden
           tabIndex={-1}
           aria-label="Files"
-          accept=".csv,.tsv,.txt,.md,text/plain,text/csv"
+          accept=".pdf,.xlsx,.ods,.html,.htm,.csv,.tsv,.txt,.md,application/pdf,text/html,text/plain,text/csv"
           onChange={event => {
             add([...(event.target.files ?? [])]);
             event.target.value = '';

@@ -9,6 +9,7 @@ import { AnswerOpen } from './answer-open.tsx';
 const answerWords: Partial<Record<string, string>> = {
   'as-required': 'Say how many in',
   'serial-unknown': 'Give the serial in',
+  'not-on-this-model': 'Pick its line in',
 };
 
 /** The jobs a question is about: where it asks how many, those that have not said. */

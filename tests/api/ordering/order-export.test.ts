@@ -70,10 +70,32 @@ test('orderText(order): a line a thing, whatever its name holds, and what is to 
     [
       'Order for job 2',
       '',
-      'Ondrey',
+      'From Ondrey',
       '4 pcs  Ondrey -7, =HYPERLINK("http://x","y") <b>&, washer 3.2x7x0.5',
       '    To settle first: How many?',
       '',
     ].join('\n'),
   );
 });
+
+// OWASP, "CSV Injection": a cell that begins with one of these runs; full-width forms are folded by some programs.
+test.each(['=', '+', '-', '@', '\t=', '\r=', '\n=', '＝', '＋', '－', '＠', ' =', '\u00A0='])(
+  'no line of the text begins with %j, whoever is called so',
+  lead => {
+    const named = `${lead}1+2`;
+    const [group] = order.groups;
+    const line = { ...group!.lines[0]!, name: named, item: named, size: named, numbers: [] };
+    const asks = [{ code: 'as-required' as const, text: named, needs: [] }];
+    const text = orderText({ ...order, groups: [{ maker: named, lines: [{ ...line, asks }] }] });
+    for (const each of text.split(/[\t\r\n]/)) expect(each.trim()).not.toMatch(/^[=+\-@＝＋－＠]/);
+  },
+);
+
+test.each(['=', '+', '-', '@', '\t=', '＝', '＋', '－', '＠'])(
+  'a cell of a workbook that begins with %j is words',
+  lead => {
+    expect(xlsxCell(`${lead}1+2`, 'A1')).toMatch(
+      /^<c r="A1" t="inlineStr"><is><t [^>]*>[^<]*<\/t><\/is><\/c>$/,
+    );
+  },
+);

@@ -12,6 +12,7 @@ import { itemOf } from '../../../api/ordering/taken-as.ts';
 interface LineGiven {
   part?: string;
   qty?: number | null;
+  qtyByModel?: Record<string, number>;
   parent?: string;
   critical?: boolean;
   facts?: (string | (Partial<LineFact> & { kind: string }))[];
@@ -19,7 +20,7 @@ interface LineGiven {
 }
 
 interface Given {
-  jobs?: Record<string, { serial?: string | null }>;
+  jobs?: Record<string, { serial?: string | null; model?: string }>;
   /** `brindlow 12-1` → what it is. The part's id is its key. */
   parts?: Record<string, Partial<PoolPart>>;
   lines?: Record<string, LineGiven>;
@@ -57,6 +58,7 @@ export function poolOf({ jobs = { a: {} }, parts = {}, lines = {}, needs, supers
       id,
       ref,
       qty: line.qty === undefined ? 1 : line.qty,
+      qtyByModel: line.qtyByModel ?? {},
       part: line.part ?? id,
       parent: line.parent ?? null,
       critical: line.critical ?? false,
@@ -72,6 +74,7 @@ export function poolOf({ jobs = { a: {} }, parts = {}, lines = {}, needs, supers
     id,
     number: index + 1,
     owner: `owner of ${id}`,
+    model: job.model ?? null,
     serial: job.serial ?? null,
   }));
   const poolNeeds: PoolNeed[] = needs.map(([job, what, qty, takenAs], index) => {

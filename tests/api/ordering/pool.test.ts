@@ -129,17 +129,17 @@ describe('poolNeeds adds up equal items', () => {
     [
       'screw M3x0.5x8 pan',
       ['screw M3x0.5x8 pan phillips'],
-      'Its drive is not stated; screw M3x0.5x8 pan phillips stands on a line of its own. Is it the same article?',
+      'Its drive is not stated; screw M3 × 0.5 × 8 pan phillips stands on a line of its own. Is it the same article?',
     ],
     [
       'screw M3x0.5x8',
       ['screw M3x0.5x8 pan phillips'],
-      'Its head and drive are not stated; screw M3x0.5x8 pan phillips stands on a line of its own. Is it the same article?',
+      'Its head and drive are not stated; screw M3 × 0.5 × 8 pan phillips stands on a line of its own. Is it the same article?',
     ],
     [
       'bearing 5x11x4',
       ['bearing 5x11x4 flanged', 'bearing 5x11x4 two-shields'],
-      'Its flange and seal are not stated; bearing 5x11x4 flanged and bearing 5x11x4 two-shields stand on lines of their own. Is it one of them?',
+      'Its flange and seal are not stated; bearing 5 × 11 × 4 flanged and bearing 5 × 11 × 4 two shields stand on lines of their own. Is it one of them?',
     ],
   ])('%s beside %j asks for what only those state', (open, stated, text) => {
     const list = poolNeeds(poolOf({ needs: [open, ...stated].map(item => ['a', `item:${item}`, 1]) }));
@@ -290,6 +290,42 @@ describe('poolNeeds never orders an assembly and its children both', () => {
     expect(asks(list)).toEqual(['more-than-the-assembly-holds']);
   });
 
+  test('a child whose pieces are not stated asks when more than one is wanted', () => {
+    const unstated = { '15': {}, '16': { parent: '15', qty: null } };
+    const asked = (qty: number | null) =>
+      asks(
+        poolNeeds(
+          poolOf({
+            lines: unstated,
+            needs: [
+              ['a', '15', 1],
+              ['a', '16', qty],
+            ],
+          }),
+        ),
+      );
+    expect(asked(1)).toEqual([]);
+    expect(asked(2)).toEqual(['more-than-the-assembly-holds']);
+    expect(asked(null)).toEqual(['more-than-the-assembly-holds']);
+  });
+
+  test('what was asked of the child is asked still', () => {
+    const list = poolNeeds(
+      poolOf({
+        lines: {
+          '15': {},
+          early: { ref: '16', parent: '15', facts: [{ kind: 'serial', to: '4999' }] },
+          late: { ref: '16', parent: '15', facts: [{ kind: 'serial', from: '5000' }] },
+        },
+        needs: [
+          ['a', '15', 1],
+          ['a', 'early', 1],
+        ],
+      }),
+    );
+    expect(asks(list)).toEqual(['serial-unknown']);
+  });
+
   test('a list that circles ends', () => {
     const list = poolNeeds(
       poolOf({
@@ -357,12 +393,47 @@ describe('poolNeeds takes the smallest assembly for what is not sold separately'
     expect(totals(list)).toEqual({ 'part Brindlow 15': 1 });
   });
 
+  test('pieces within an assembly of the assembly multiply', () => {
+    const deep = {
+      '15': {},
+      '16': { parent: '15', qty: 2, ...nss },
+      '17': { parent: '16', qty: 3, ...nss },
+    };
+    expect(totals(poolNeeds(poolOf({ lines: deep, needs: [['a', '17', 7]] })))).toEqual({
+      'part Brindlow 15': 2,
+    });
+  });
+
+  test('where the list does not say how many it holds, one piece comes with one and more asks', () => {
+    const unstated = { '15': {}, '16': { parent: '15', qty: null, ...nss } };
+    const order = (qty: number) => poolNeeds(poolOf({ lines: unstated, needs: [['a', '16', qty]] }));
+    expect(totals(order(1))).toEqual({ 'part Brindlow 15': 1 });
+    expect(asks(order(1))).toEqual([]);
+    expect(asks(order(2))).toEqual(['as-required']);
+  });
+
+  test('a list with a column for each model counts by the model of the job', () => {
+    const byModel = { '15': {}, '16': { parent: '15', qty: null, qtyByModel: { m20: 1, m30: 4 }, ...nss } };
+    const order = (model: string) =>
+      totals(poolNeeds(poolOf({ jobs: { a: { model } }, lines: byModel, needs: [['a', '16', 4]] })));
+    expect(order('m20')).toEqual({ 'part Brindlow 15': 4 });
+    expect(order('m30')).toEqual({ 'part Brindlow 15': 1 });
+  });
+
   test('without a known assembly it asks', () => {
     expect(asks(poolNeeds(poolOf({ lines, needs: [['a', '19', 1]] })))).toEqual(['no-assembly-known']);
   });
 });
 
 describe('poolNeeds asks what only a person can say', () => {
+  test('a line that the model of the job has none of asks', () => {
+    const lines = { '16': { qtyByModel: { m20: 0, m30: 2 } } };
+    const order = (model: string) =>
+      asks(poolNeeds(poolOf({ jobs: { a: { model } }, lines, needs: [['a', '16', 1]] })));
+    expect(order('m20')).toEqual(['not-on-this-model']);
+    expect(order('m30')).toEqual([]);
+  });
+
   test('a reference line is not counted', () => {
     const list = poolNeeds(
       poolOf({ lines: { '20': { facts: ['reference-only'] } }, needs: [['a', '20', 1]] }),

@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type {
+  DiagramRowsAnswer,
   Found,
   JobPage,
   ModelAnswer,
@@ -75,6 +76,32 @@ test('a part wanted for a job on one of them takes its only line there', async (
   expect(
     order.groups.flatMap(group => group.lines.flatMap(line => line.numbers.map(one => one.number))),
   ).toEqual(['FL-1']);
+});
+
+test('what an assembly holds goes by the model of the job, and a line it has none of is refused', async () => {
+  const id = await take(
+    'Petrel 2/3',
+    [
+      'Key;Part no;Description;2;3;Remarks',
+      '1;PT-1;Rotor assembly;1;1;includes 2',
+      '2;PT-2;Roller;1;4;not sold separately',
+      '3;PT-3;Cover;1;0;',
+    ].join('\n'),
+  );
+  const { rows } = await bench.good<DiagramRowsAnswer>(`/api/diagrams/${id}/rows`);
+  const row = (number: string) => rows.find(each => each.partNumber === number)!.id;
+  const totals: Record<string, number[]> = {};
+  for (const name of ['Petrel 2', 'Petrel 3']) {
+    const model = (await models()).get(name)!.id;
+    const job = await bench.good<JobPage>('/api/jobs', { method: 'POST', body: { owner: 'Ada', model } });
+    const needs = `/api/jobs/${job.id}/needs`;
+    await bench.good(needs, { method: 'POST', body: { row: row('PT-2'), qty: 4 } });
+    const order = await bench.good<OrderAnswer>(`/api/order?jobs=${job.id}`);
+    totals[name] = order.groups.flatMap(group => group.lines.map(line => line.total));
+    const cover = await bench.ask(needs, { method: 'POST', body: { row: row('PT-3'), qty: 1 } });
+    expect(cover.status).toBe(name === 'Petrel 3' ? 400 : 201);
+  }
+  expect(totals).toEqual({ 'Petrel 2': [4], 'Petrel 3': [1] });
 });
 
 test('a size on one of them is held critical by what is said of the family', async () => {
