@@ -61,3 +61,4 @@ export {
 } from './reading/reading.ts';
 export { designationsOf, openOf, parseSize, type Size, toolsOf, writeItem, writeSize } from './size.ts';
 export { playGroups } from './standards/iso-5753.ts';
+export { type PartOfMachine, type ToolsNeeded, toolsNeeded } from './tools-needed.ts';

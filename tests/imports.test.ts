@@ -78,6 +78,7 @@ const layers: string[][] = [
     'indexer/fitting',
     'indexer/fit.ts',
     'indexer/gauge-sheet.ts',
+    'indexer/tools-needed.ts',
   ],
   ['indexer/index.ts', 'indexer/teaching'],
   ['indexer/intake'],

@@ -74,6 +74,7 @@ export const api = {
 
   models: () => of(models.$get()),
   model: (model: string) => of(models[':model'].$get({ param: { model } })),
+  modelTools: (model: string) => of(models[':model'].tools.$get({ param: { model } })),
   modelDuty: (model: string, json: DutyRequest) => of(models[':model'].duty.$put({ param: { model }, json })),
 
   diagrams: () => of(diagrams.$get()),

@@ -31,6 +31,27 @@ export const model = z
   .openapi('Model');
 export type ModelAnswer = z.infer<typeof model>;
 
+/** The tools that a model's parts take; see `toolsNeeded` of the indexer. */
+export const modelTools = z
+  .object({
+    tools: z.array(
+      z.object({ kind: z.string(), size: z.string(), source: z.string(), refs: z.array(z.string()) }),
+    ),
+    /** Parts of which head, drive or type is not stated, with every tool that may be. */
+    either: z.array(
+      z.object({
+        refs: z.array(z.string()),
+        tools: z.array(z.object({ kind: z.string(), size: z.string() })),
+      }),
+    ),
+    /** Fasteners and rings of which the size is not known. */
+    unknown: z.array(z.string()),
+    leftHand: z.array(z.string()),
+    handNotStated: z.number().int(),
+  })
+  .openapi('ModelTools');
+export type ModelToolsAnswer = z.infer<typeof modelTools>;
+
 /** A person's answer. `not-stated` takes it back. */
 export const dutyRequest = z.object({ duty }).openapi('DutyRequest');
 export type DutyRequest = z.infer<typeof dutyRequest>;

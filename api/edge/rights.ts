@@ -29,6 +29,7 @@ const ofTheWork: Record<string, Right> = {
   'GET /api/makers': 'reader',
   'GET /api/models': 'reader',
   'GET /api/models/:model': 'reader',
+  'GET /api/models/:model/tools': 'reader',
   'GET /api/parts/:part': 'reader',
   'GET /api/parts/:part/interchange': 'reader',
   'GET /api/diagrams': 'reader',

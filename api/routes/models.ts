@@ -1,10 +1,11 @@
 import { createRoute, z } from '@hono/zod-openapi';
 import { dutyAnswer, id } from '../answers/common.ts';
-import { dutyRequest, makers, model, models } from '../answers/model.ts';
+import { dutyRequest, makers, model, models, modelTools as modelToolsAnswer } from '../answers/model.ts';
 import { answerDuty } from '../duty/answer-duty.ts';
 import { listMakers } from '../models/list-makers.ts';
 import { modelPage } from '../models/model-page.ts';
 import { modelSummaries } from '../models/model-refs.ts';
+import { modelTools } from '../models/model-tools.ts';
 import type { Service } from '../service.ts';
 import { jsonAnswer, jsonBody, router } from '../valid.ts';
 
@@ -39,6 +40,20 @@ export const modelRoutes = ({ store }: Service) =>
       async c => {
         const { model: asked } = c.req.valid('param');
         return c.json(await store.inWorkshop(c.get('workshop'), tx => modelPage(tx, asked)), 200);
+      },
+    )
+    .openapi(
+      createRoute({
+        method: 'get',
+        path: '/api/models/{model}/tools',
+        request: { params },
+        responses: {
+          200: jsonAnswer(modelToolsAnswer, 'The tools its parts take, and what the list leaves open.'),
+        },
+      }),
+      async c => {
+        const { model: asked } = c.req.valid('param');
+        return c.json(await store.inWorkshop(c.get('workshop'), tx => modelTools(tx, asked)), 200);
       },
     )
     .openapi(

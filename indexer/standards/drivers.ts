@@ -122,6 +122,29 @@ const slots = defineTable(
   larger('slotMax', 'slotMin'),
 );
 
+const setScrewSlots = defineTable(
+  'slot width by set screw',
+  'ISO 4766, 7434, 7435 and 7436, nominal width n, from memory',
+  ['thread: text', 'blade: mm'],
+  [
+    ['M1.2', 0.2],
+    ['M1.6', 0.25],
+    ['M2', 0.25],
+    ['M2.5', 0.4],
+    ['M3', 0.4],
+    ['M4', 0.6],
+    ['M5', 0.8],
+    ['M6', 1],
+    ['M8', 1.2],
+    ['M10', 1.6],
+    ['M12', 2],
+  ],
+);
+const bySetScrewSlot = indexBy(setScrewSlots.rows, row => row.thread);
+
+/** Nominal width of a slotted set screw's slot in micrometres (ISO 4766, 7434, 7435, 7436). */
+export const setScrewSlotOf = (thread: string) => bySetScrewSlot.get(thread)?.blade;
+
 /** What turns a screw. `size` is the recess or hexalobular number, or the key or blade in millimetres. */
 export interface Driver {
   readonly drive: 'phillips' | 'pozidriv' | 'torx' | 'slotted' | 'hex-socket';

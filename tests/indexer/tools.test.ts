@@ -16,7 +16,9 @@ test.each([
   ['socket countersunk screw M3x8', ['hex key 2 mm']],
   // ISO 4026 to 4029: M3 takes 1.5.
   ['set screw M3x4 hex socket', ['hex key 1.5 mm']],
-  ['set screw M3x4', ['hex key 1.5 mm (hexagon socket)']],
+  ['set screw M3x4', ['hex key 1.5 mm (hexagon socket)', 'blade 0.4 mm (slotted)']],
+  // ISO 4766: the slot of M4 is 0.6 (from memory).
+  ['slotted set screw M4x6', ['blade 0.6 mm']],
   // ISO 7045: cross recess number 1 on M3, 2 on M4, 0 on M2; form Z is marked PZ.
   ['pan head phillips screw M3x8', ['cross driver PH1']],
   ['pan head phillips screw M4x8', ['cross driver PH2']],

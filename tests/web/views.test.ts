@@ -108,6 +108,7 @@ const views: { name: string; open: (page: Page) => Promise<void> }[] = [
       await page.getByRole('link', { name: 'Holmgate 6 winch' }).click();
       await page.getByRole('heading', { level: 1 }).getByRole('link').click();
       await page.getByRole('heading', { name: 'Its bearings' }).waitFor();
+      await page.getByText(/^ring pliers A1/).waitFor();
     },
   },
   {

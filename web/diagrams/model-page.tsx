@@ -4,6 +4,7 @@ import type { ModelAnswer } from '../../api/answers/index.ts';
 import { api } from '../api.ts';
 import { useBench } from '../bench.tsx';
 import { SizeLink } from '../part/size.tsx';
+import { ToolsNeeded } from '../part/tools-needed.tsx';
 import { Section, Sheet } from '../ui/sheet.tsx';
 import { Asked } from '../ui/states.tsx';
 import { ModelDuty } from './model-duty.tsx';
@@ -38,18 +39,21 @@ function Ready({ model }: { model: ModelAnswer }) {
         <h1>{model.name}</h1>
       </div>
       <div className="columns">
-        <Section title="Sheets">
-          <ul className="rows shelf">
-            {model.lists.map(diagram => (
-              <li key={diagram.id}>
-                <Link className="sheet-name" href={`/diagrams/${diagram.id}`}>
-                  {diagram.name}
-                </Link>
-                <ReadingState diagram={diagram} />
-              </li>
-            ))}
-          </ul>
-        </Section>
+        <div className="stack">
+          <Section title="Sheets">
+            <ul className="rows shelf">
+              {model.lists.map(diagram => (
+                <li key={diagram.id}>
+                  <Link className="sheet-name" href={`/diagrams/${diagram.id}`}>
+                    {diagram.name}
+                  </Link>
+                  <ReadingState diagram={diagram} />
+                </li>
+              ))}
+            </ul>
+          </Section>
+          <ToolsNeeded model={model.id} />
+        </div>
         <div className="stack">
           <ModelDuty model={model.id} />
           <Section title="Its bearings" aside="pieces">

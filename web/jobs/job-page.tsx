@@ -3,6 +3,7 @@ import { Link } from 'wouter';
 import type { JobPage as Job } from '../../api/answers/index.ts';
 import { api } from '../api.ts';
 import { useBench } from '../bench.tsx';
+import { ToolsNeeded } from '../part/tools-needed.tsx';
 import { Section, Sheet } from '../ui/sheet.tsx';
 import { Asked, Empty } from '../ui/states.tsx';
 import { AddNeeds } from './add-needs.tsx';
@@ -37,29 +38,32 @@ function Ready({ job }: { job: Job }) {
     <>
       <JobHead job={job} />
       <div className="columns">
-        <Section
-          title="What it needs"
-          aside={`${job.wants.length} ${job.wants.length === 1 ? 'line' : 'lines'}${asks.length > 0 ? `, ${asks.length} to say how many` : ''}`}
-        >
-          {job.wants.length > 0 ? (
-            <ul className="rows needs">
-              {job.wants.map(need => (
-                <NeedRow key={need.id} need={need} />
-              ))}
-            </ul>
-          ) : (
-            <Empty title="Nothing yet.">
-              <p>Add parts by their number or size, or from the model's list.</p>
-            </Empty>
-          )}
-          {job.wants.length > 0 ? (
-            <div className="buttons no-print">
-              <Link className="button" href={`/order?jobs=${job.id}`}>
-                Order for this job
-              </Link>
-            </div>
-          ) : null}
-        </Section>
+        <div className="stack">
+          <Section
+            title="What it needs"
+            aside={`${job.wants.length} ${job.wants.length === 1 ? 'line' : 'lines'}${asks.length > 0 ? `, ${asks.length} to say how many` : ''}`}
+          >
+            {job.wants.length > 0 ? (
+              <ul className="rows needs">
+                {job.wants.map(need => (
+                  <NeedRow key={need.id} need={need} />
+                ))}
+              </ul>
+            ) : (
+              <Empty title="Nothing yet.">
+                <p>Add parts by their number or size, or from the model's list.</p>
+              </Empty>
+            )}
+            {job.wants.length > 0 ? (
+              <div className="buttons no-print">
+                <Link className="button" href={`/order?jobs=${job.id}`}>
+                  Order for this job
+                </Link>
+              </div>
+            ) : null}
+          </Section>
+          {job.model ? <ToolsNeeded model={job.model.id} /> : null}
+        </div>
         {job.closedAt ? (
           <p className="quiet">The job is closed: open it again to add to it.</p>
         ) : (

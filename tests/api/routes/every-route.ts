@@ -74,6 +74,10 @@ export const routes: Record<string, { expects: Expects; ask: (ids: Ids) => Attem
   'GET /api/makers': { expects: 'list', ask: () => [{ path: '/api/makers' }] },
   'GET /api/models': { expects: 'list', ask: () => [{ path: '/api/models' }] },
   'GET /api/models/:model': { expects: 'refuse', ask: ({ model }) => [{ path: `/api/models/${model}` }] },
+  'GET /api/models/:model/tools': {
+    expects: 'refuse',
+    ask: ({ model }) => [{ path: `/api/models/${model}/tools` }],
+  },
   'PUT /api/models/:model/duty': {
     expects: 'refuse',
     ask: ({ model }) => [{ path: `/api/models/${model}/duty`, body: { duty: 'ordinary' } }],

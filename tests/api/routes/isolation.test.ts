@@ -72,6 +72,7 @@ describe.each([
       '/api/makers',
       '/api/models',
       `/api/models/${ids.model}`,
+      `/api/models/${ids.model}/tools`,
       `/api/parts/${ids.part}`,
       `/api/diagrams/${ids.diagram}/rows`,
       '/api/jobs?state=all',
