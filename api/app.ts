@@ -1,5 +1,6 @@
 import { boundedBody, onlyOurs, safeHeaders } from './edge/guard.ts';
 import { letIn } from './edge/let-in.ts';
+import { logRequests } from './edge/log-requests.ts';
 import { documentOf } from './edge/openapi.ts';
 import { pageOf } from './edge/page.ts';
 import { nothingHere, problemsOf } from './edge/problems.ts';
@@ -28,6 +29,7 @@ export function createApp(service: Service) {
   const app = router();
   app.onError(problemsOf(service));
   app.use(identify, safeHeaders, onlyOurs(service));
+  if (service.accounts) app.use('/api/*', logRequests(service));
   // A backup is as large as it is, and of every bench.
   if (service.keeping) app.route('/', keepingRoutes(service, service.keeping));
   app.use(boundedBody);

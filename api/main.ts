@@ -6,11 +6,13 @@ import type { AddressInfo } from 'node:net';
 import { fileURLToPath } from 'node:url';
 import { createAdaptorServer } from '@hono/node-server';
 import { createApp } from './app.ts';
+import { backUpBeforeMigrating } from './db/backup/keep-backups.ts';
 import { type Cluster, openEmbedded } from './db/cluster.ts';
+import type { Server as Database } from './db/server.ts';
 import { openStore, type Store } from './db/store.ts';
 import { refuse } from './refusal.ts';
 import { postgresEngine } from './search/postgres.ts';
-import type { Service } from './service.ts';
+import type { Accounts, Service } from './service.ts';
 import { announceServing, withdrawServing } from './work/announce.ts';
 import { drawInChild } from './work/draw-in-child.ts';
 import { readInChild } from './work/spawn-reader.ts';
@@ -21,8 +23,12 @@ export interface ServeOptions {
   folder: string;
   /** A PostgreSQL to use in place of the embedded one. */
   databaseUrl?: string | undefined;
+  /** Where to listen; left out, on this machine alone. */
+  host?: string;
   /** 0 takes any free one. */
   port: number;
+  /** Where people sign in. Without an origin they do at the address on this machine. */
+  accounts?: (Omit<Accounts, 'origin'> & { origin: string | undefined }) | null;
   /** A line for the person who started the program. */
   say(line: string): void;
   /** Further ports that the page is reached at, such as that of a page being developed. */
@@ -41,9 +47,9 @@ export interface Serving {
   stopped: Promise<number>;
 }
 
-/** Opens the store, starts reading waiting documents and serves page and API on 127.0.0.1, until told to stop. */
+/** Opens the store, starts reading waiting documents and serves page and API, until told to stop. */
 export async function serve(options: ServeOptions): Promise<Serving> {
-  const { say, log = entry => console.error(JSON.stringify(entry)) } = options;
+  const { say, host = '127.0.0.1', log = logLine } = options;
   let resolveStopped: (code: number) => void;
   let rejectStopped: (reason: unknown) => void;
   const stopped = new Promise<number>((resolve, reject) => {
@@ -71,13 +77,23 @@ export async function serve(options: ServeOptions): Promise<Serving> {
   };
 
   try {
-    const store = await openStore(options.databaseUrl ?? (cluster as Cluster));
+    const store = options.databaseUrl
+      ? await openStore(options.databaseUrl, {
+          beforeMigrating: (server, version) => backUpFirst(options.folder, server, version, say),
+        })
+      : await openStore(cluster as Cluster);
     opened.push(store);
     await options.prepare?.(store);
     const ports = [...(options.alsoAt ?? [])];
     const worker = startWorker({ store, readDocument: readInChild, log });
     opened.push({ close: worker.stop });
     const key = randomBytes(32).toString('base64url');
+    let app: ReturnType<typeof createApp>;
+    const server = createAdaptorServer({ fetch: (...asked) => app.fetch(...asked) }) as Server;
+    const port = await listen(server, host, options.port);
+    ports.push(port);
+    opened.push({ close: () => closeServer(server, options.databaseUrl ? 10_000 : 1500) });
+    const address = `http://127.0.0.1:${port}`;
     const service: Service = {
       store,
       engine: postgresEngine,
@@ -87,23 +103,21 @@ export async function serve(options: ServeOptions): Promise<Serving> {
       log,
       ports,
       pageFolder: pageFolder(),
+      accounts: options.accounts
+        ? { ...options.accounts, origin: options.accounts.origin ?? address }
+        : undefined,
       keeping: cluster ? { key, folder: cluster.folder } : undefined,
     };
-    const server = createAdaptorServer({ fetch: createApp(service).fetch }) as Server;
-    const port = await listen(server, options.port);
-    ports.push(port);
-    opened.push({ close: () => closeServer(server) });
-    await cluster?.announce(port);
-    const address = `http://127.0.0.1:${port}`;
-    await announceServing(options.folder, {
-      pid: process.pid,
-      address,
-      key,
-    });
-    opened.push({ close: () => withdrawServing(options.folder) });
+    // Nothing comes in between listening and this.
+    app = createApp(service);
+    if (cluster) {
+      await cluster.announce(port);
+      await announceServing(options.folder, { pid: process.pid, address, key });
+      opened.push({ close: () => withdrawServing(options.folder) });
+    }
     const release = onSignals(() => void finish(0));
     opened.push({ close: async () => release() });
-    say(`Fettlebench serves ${address}`);
+    say(`Fettlebench serves ${options.accounts?.origin ?? address}`);
     return { address, store, stop: () => finish(0), stopped };
   } catch (error) {
     await closeAll();
@@ -118,12 +132,41 @@ function pageFolder(): string | null {
   return existsSync(folder) ? folder : null;
 }
 
-async function listen(server: Server, port: number): Promise<number> {
-  server.listen(port, '127.0.0.1');
+/** One line of the log on standard error. */
+const logLine = (entry: Record<string, unknown>) =>
+  console.error(JSON.stringify({ time: new Date().toISOString(), ...entry }));
+
+/** Over a server's database the backup before a migration goes into the data folder too; without it nothing is migrated. */
+async function backUpFirst(folder: string, server: Database, version: number, say: (line: string) => void) {
+  try {
+    const file = await backUpBeforeMigrating(folder, server, version);
+    say(`Before the data is brought to a newer schema, a backup was made: ${file}`);
+  } catch (error) {
+    throw refuse(
+      'no-backup-before-migrating',
+      {
+        place: `${folder}/backups`,
+        message: `The data has schema version ${version} and would be brought to a newer one, but no backup of it could be made first: ${(error as Error).message}`,
+        remedy: 'Make room, or name a folder that can be written to with FETTLE_DATA. Nothing was changed.',
+      },
+      error,
+    );
+  }
+}
+
+async function listen(server: Server, host: string, port: number): Promise<number> {
+  server.listen(port, host);
   try {
     await once(server, 'listening');
   } catch (error) {
-    if ((error as NodeJS.ErrnoException).code !== 'EADDRINUSE') throw error;
+    const { code } = error as NodeJS.ErrnoException;
+    if (code === 'EADDRNOTAVAIL' || code === 'ENOTFOUND')
+      throw refuse('host-not-here', {
+        place: 'FETTLE_HOST',
+        message: 'This machine has no such address.',
+        remedy: 'Set FETTLE_HOST to an address of this machine, 0.0.0.0 for all of them, or leave it out.',
+      });
+    if (code !== 'EADDRINUSE') throw error;
     throw refuse('port-in-use', {
       place: `port ${port}`,
       message: 'Another program listens there already.',
@@ -134,11 +177,11 @@ async function listen(server: Server, port: number): Promise<number> {
 }
 
 /** Lets running requests end for a moment, then cuts what is left, such as streams of progress. */
-async function closeServer(server: Server): Promise<void> {
+async function closeServer(server: Server, grace: number): Promise<void> {
   const closed = once(server, 'close');
   server.close();
   server.closeIdleConnections();
-  const cut = setTimeout(() => server.closeAllConnections(), 1500);
+  const cut = setTimeout(() => server.closeAllConnections(), grace);
   await closed;
   clearTimeout(cut);
 }

@@ -36,6 +36,8 @@ export interface RefusalFacts {
   place: string;
   message: string;
   remedy: string;
+  /** Seconds after which the same may go well. */
+  wait?: number;
 }
 
 /**
@@ -48,13 +50,15 @@ export class Refusal extends Error {
   readonly status: number;
   readonly place: string;
   readonly remedy: string;
+  readonly wait: number | undefined;
 
-  constructor(code: string, { place, message, remedy }: RefusalFacts, options?: ErrorOptions) {
+  constructor(code: string, { place, message, remedy, wait }: RefusalFacts, options?: ErrorOptions) {
     super(message, options);
     this.code = code;
     this.status = statuses[code] ?? 422;
     this.place = place;
     this.remedy = remedy;
+    this.wait = wait;
   }
 }
 

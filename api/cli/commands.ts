@@ -4,7 +4,7 @@ import type { Command } from './usage.ts';
 export const commands: Record<string, Command> = {
   serve: {
     summary:
-      'Serves the page and the API on 127.0.0.1 (PORT, default 4180) from the data folder (FETTLE_DATA, default ./data).',
+      'Serves the page and the API on 127.0.0.1 (PORT, default 4180) from the data folder (FETTLE_DATA, default ./data), or for people who sign in from a PostgreSQL (DATABASE_URL).',
     arguments: [],
     options: {},
     async run() {
@@ -63,6 +63,35 @@ export const commands: Record<string, Command> = {
     async run([file], options) {
       const { importFile } = await import('./import.ts');
       return importFile(file!, options);
+    },
+  },
+  'person add': {
+    summary:
+      'Makes somebody an owner of a bench, old or new; the password is asked for, or read from the input.',
+    arguments: ['sign-in'],
+    synopsis: '--bench NAME',
+    options: { bench: { type: 'string' } },
+    async run([signIn], { bench }) {
+      const { addOwner } = await import('./person.ts');
+      return addOwner(signIn!, bench);
+    },
+  },
+  'person link': {
+    summary: 'Prints a link by which somebody sets a new password, once, within a day.',
+    arguments: ['sign-in'],
+    options: {},
+    async run([signIn]) {
+      const { linkFor } = await import('./person.ts');
+      return linkFor(signIn!);
+    },
+  },
+  'person erase': {
+    summary: 'Takes somebody’s name out of everything and ends their sign-in; what they did stays.',
+    arguments: ['sign-in'],
+    options: {},
+    async run([signIn]) {
+      const { erase } = await import('./person.ts');
+      return erase(signIn!);
     },
   },
   backup: {

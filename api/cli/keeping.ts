@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { openEmbedded } from '../db/cluster.ts';
 import { prepareServer } from '../db/roles.ts';
 import { type Server, serverAt } from '../db/server.ts';
+import { openStore, type Store } from '../db/store.ts';
 import { Refusal, refuse } from '../refusal.ts';
 import { type Announced, announced } from '../work/announce.ts';
 
@@ -52,6 +53,17 @@ export async function withServer<T>(
     await cluster.close();
   }
 }
+
+/** Runs `work` on what the workshops remember, likewise. */
+export const withStore = <T>(env: NodeJS.ProcessEnv, work: (store: Store) => Promise<T>): Promise<T> =>
+  withServer(env, async server => {
+    const store = await openStore(server, { connections: 2 });
+    try {
+      return await work(store);
+    } finally {
+      await store.close();
+    }
+  });
 
 /** Asks the serving program; its refusals come back as refusals, `place` named by us. */
 export async function askServing(

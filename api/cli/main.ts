@@ -7,7 +7,10 @@ import { complain, usage } from './usage.ts';
  * remedy. Exit codes: 0 done, 1 refused or partly faulted, 2 called wrongly.
  */
 async function main(args: string[]): Promise<number> {
-  const [name, ...rest] = args;
+  // A command is one word or two.
+  const words = commands[args.slice(0, 2).join(' ')] ? 2 : 1;
+  const name = args.length > 0 ? args.slice(0, words).join(' ') : undefined;
+  const rest = args.slice(words);
   if (name === undefined || name === 'help' || name === '--help') {
     process.stdout.write(usage(commands));
     return name === undefined ? 2 : 0;

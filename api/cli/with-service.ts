@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { Refusal } from '../refusal.ts';
 import { announced } from '../work/announce.ts';
+import { configurationOf } from './configuration.ts';
 
 export interface Bench {
   id: string;
@@ -20,17 +21,18 @@ export async function withService<T>(
   env: NodeJS.ProcessEnv,
   work: (client: Client) => Promise<T>,
 ): Promise<T> {
-  const folder = env.FETTLE_DATA ?? './data';
-  const running = await announced(folder);
+  const { folder, databaseUrl } = configurationOf(env);
+  // Over a server's database people sign in; whoever may name the database may go in without.
+  const running = databaseUrl ? null : await announced(folder);
   if (running) return work(clientAt(running.address));
   const { serve } = await import('../main.ts');
   const { seedDemo } = await import('../demo/seed.ts');
   const server = await serve({
     folder,
-    databaseUrl: env.DATABASE_URL,
+    databaseUrl,
     port: 0,
     say: line => process.stderr.write(`${line}\n`),
-    prepare: seedDemo,
+    ...(!databaseUrl && { prepare: seedDemo }),
   });
   try {
     return await work(clientAt(server.address));

@@ -52,6 +52,7 @@ function answer(c: Context<AppEnv>, refusal: Refusal, requestId: string) {
   return c.body(JSON.stringify(problem), refusal.status as ContentfulStatusCode, {
     'Content-Type': 'application/problem+json',
     'Cache-Control': 'no-store',
+    ...(refusal.wait && { 'Retry-After': String(refusal.wait) }),
   });
 }
 

@@ -49,6 +49,7 @@ export async function countAttempt(
     throw refuse('too-often', {
       place: what,
       message: 'This was tried too often lately.',
+      wait,
       remedy: `Wait ${wait < 120 ? `${wait} seconds` : `${Math.ceil(wait / 60)} minutes`}, then try again.`,
     });
 }
