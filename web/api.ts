@@ -66,6 +66,13 @@ export const api = {
   read: (json: Paste) => of(service.read.$post({ json })),
   find: (q: string) => of(service.find.$get({ query: { q } })),
   size: (size: string) => of(service.sizes[':size'].$get({ param: { size: encodeURIComponent(size) } })),
+  uses: (size: string, from: number) =>
+    of(
+      service.sizes[':size'].uses.$get({
+        param: { size: encodeURIComponent(size) },
+        query: { from: String(from) },
+      }),
+    ),
   compare: (a: string, b: string) => of(service.compare.$get({ query: { a, b } })),
   knownSizes: () => of(service.sizes.$get()),
   part: (part: string) => of(parts[':part'].$get({ param: { part } })),

@@ -101,6 +101,13 @@ export const use = z
   .openapi('Use');
 export type Use = z.infer<typeof use>;
 
+/** How many models, of how many makers, a size is used in. */
+const used = z.object({ models: z.number().int(), makers: z.number().int() });
+
+/** Where a size is used, a page of models at a time. */
+export const uses = z.object({ uses: z.array(use), used }).openapi('Uses');
+export type Uses = z.infer<typeof uses>;
+
 export const size = z
   .object({
     size: z.string(),
@@ -109,7 +116,9 @@ export const size = z
     implied: dims,
     designations: z.array(z.string()),
     caution: z.string().nullable(),
+    /** Where it is used: the first models, and how many there are in all. */
     uses: z.array(use),
+    used,
     items: z.array(z.object({ item: z.string(), open: z.array(z.string()), parts: z.number().int() })),
     near: z.array(nearSize),
     tools: z.array(tool),

@@ -141,6 +141,8 @@ export const interchange = z
     sameItem: z.array(candidate),
     sameSize: z.array(candidate),
     near: z.array(candidate),
+    /** Parts of the same size beyond those that were judged. */
+    beyond: z.number().int(),
   })
   .openapi('Interchange');
 export type Interchange = z.infer<typeof interchange>;

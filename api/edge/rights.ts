@@ -25,6 +25,7 @@ const ofTheWork: Record<string, Right> = {
   'GET /api/find': 'reader',
   'GET /api/sizes': 'reader',
   'GET /api/sizes/:size': 'reader',
+  'GET /api/sizes/:size/uses': 'reader',
   'GET /api/compare': 'reader',
   'GET /api/makers': 'reader',
   'GET /api/models': 'reader',

@@ -1,13 +1,13 @@
 import { sql } from 'drizzle-orm';
 import { designationsOf, parseSize, toolsOf } from '../../indexer/index.ts';
 import { notAnApproval } from '../../indexer/verdict.ts';
-import type { SizeAnswer, Use } from '../answers/index.ts';
+import type { SizeAnswer } from '../answers/index.ts';
 import type { Tx } from '../db/store.ts';
 import { openAttrs } from '../ordering/gather-pool.ts';
-import { listLines } from '../parts/list-lines.ts';
-import { partRefs } from '../parts/part-refs.ts';
 import { refuse } from '../refusal.ts';
+import { criticalSizes } from './critical.ts';
 import { nearSizes } from './near-sizes.ts';
+import { usesOf } from './uses-of.ts';
 
 /** A size: which lines take it and how we know, the articles of that size, and what comes near without being it. */
 export async function sizePage(tx: Tx, size: string): Promise<SizeAnswer> {
@@ -18,40 +18,16 @@ export async function sizePage(tx: Tx, size: string): Promise<SizeAnswer> {
       message: `"${size}" is not a size as sizes are written here.`,
       remedy: 'Find it first: GET /api/find?q= takes a size in any writing and answers how it is written.',
     });
-  const uses = await usesOf(tx, size);
   return {
     size,
     ...parsed,
     designations: designationsOf(parsed.category, parsed.dims),
-    caution: uses.some(use => use.duty.critical) ? notAnApproval : null,
-    uses,
+    caution: (await criticalSizes(tx, [size])).has(size) ? notAnApproval : null,
+    ...(await usesOf(tx, size)),
     items: await itemsOf(tx, size),
     near: await nearSizes(tx, size, 8),
     tools: toolsOf(parsed.category, parsed.dims),
   };
-}
-
-async function usesOf(tx: Tx, size: string): Promise<Use[]> {
-  const lines = await listLines(tx, sql`row.part in (select id from part where part.size = ${size})`);
-  const parts = await partRefs(tx, [...new Set(lines.flatMap(line => line.part ?? []))]);
-  const told = await tx.execute<{ row: string; kind: string; detail: string; certainty: number }>(sql`
-    select row.id as row, evidence.kind, evidence.detail, evidence.certainty
-    from part
-    join row on row.part = part.id
-    join evidence on evidence.part = part.id and evidence.diagram = row.diagram and evidence.row_key = row.key
-    where part.size = ${size}`);
-  const evidence = new Map(told.map(({ row, ...one }) => [row, one]));
-  return lines.map(line => ({
-    part: parts.get(line.part!)!,
-    model: line.model,
-    diagram: line.diagram.id,
-    row: line.row,
-    ref: line.ref,
-    qty: line.qty,
-    qtyText: line.qtyText,
-    evidence: evidence.get(line.row) ?? null,
-    duty: line.duty,
-  }));
 }
 
 /** The articles of this size, each with what nothing states of it. */

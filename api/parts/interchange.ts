@@ -12,7 +12,7 @@ import { partRefs } from './part-refs.ts';
 
 type PartRow = typeof part.$inferSelect;
 
-/** How many parts of a kind are answered. */
+/** How many parts of a kind are judged and answered. */
 const most = 200;
 
 /**
@@ -56,6 +56,7 @@ export async function interchangeOf(tx: Tx, id: string): Promise<Interchange> {
       .filter(one => one.item !== wanted.item)
       .map(judged)
       .sort(best),
+    beyond: wanted.size === null ? 0 : (await countOf(tx, wanted.size)) - 1 - others.length,
     near: near.map(judged).sort((a, b) => nearnessOf(wanted, a) - nearnessOf(wanted, b)),
   };
 }
@@ -68,6 +69,13 @@ async function ofSizes(tx: Tx, except: string, sizes: string[]): Promise<PartRow
     .where(and(inArray(part.size, sizes), ne(part.id, except)))
     .orderBy(part.item, part.numberKey, part.id)
     .limit(most);
+}
+
+async function countOf(tx: Tx, size: string): Promise<number> {
+  const [counted] = await tx.execute<{ parts: number }>(
+    sql`select count(*)::int as parts from part where size = ${size}`,
+  );
+  return counted!.parts;
 }
 
 /** A part as what it is, for judging. */

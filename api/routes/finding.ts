@@ -1,9 +1,10 @@
 import { createRoute, z } from '@hono/zod-openapi';
 import { comparison } from '../answers/compare.ts';
-import { found, size } from '../answers/find.ts';
+import { found, size, uses } from '../answers/find.ts';
 import { compare } from '../finding/compare.ts';
 import { find } from '../finding/find.ts';
 import { sizePage } from '../finding/size-page.ts';
+import { usesOf } from '../finding/uses-of.ts';
 import type { Service } from '../service.ts';
 import { jsonAnswer, router } from '../valid.ts';
 
@@ -35,6 +36,22 @@ export const findingRoutes = ({ store, engine }: Service) =>
       async c => {
         const { size: asked } = c.req.valid('param');
         return c.json(await store.inWorkshop(c.get('workshop'), tx => sizePage(tx, asked)), 200);
+      },
+    )
+    .openapi(
+      createRoute({
+        method: 'get',
+        path: '/api/sizes/{size}/uses',
+        request: {
+          params: z.object({ size: z.string().min(1).max(200) }),
+          query: z.object({ from: z.coerce.number().int().min(0).max(1_000_000) }),
+        },
+        responses: { 200: jsonAnswer(uses, 'Where the size is used, beyond the first models.') },
+      }),
+      async c => {
+        const { size: asked } = c.req.valid('param');
+        const { from } = c.req.valid('query');
+        return c.json(await store.inWorkshop(c.get('workshop'), tx => usesOf(tx, asked, from)), 200);
       },
     )
     .openapi(

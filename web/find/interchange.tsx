@@ -4,7 +4,7 @@ import type { Candidate, Interchange } from '../../api/answers/index.ts';
 import { api } from '../api.ts';
 import { useBench } from '../bench.tsx';
 import { MakersPartOnly } from '../part/caution.tsx';
-import { Size } from '../part/size.tsx';
+import { Size, SizeLink } from '../part/size.tsx';
 import { Verdict } from '../part/verdict.tsx';
 import { Section } from '../ui/sheet.tsx';
 import { Asked } from '../ui/states.tsx';
@@ -49,6 +49,12 @@ function Ready({ answer }: { answer: Interchange }) {
           </div>
         ) : null,
       )}
+      {answer.beyond > 0 && answer.part.size ? (
+        <p>
+          {answer.beyond} more of this size are not judged here: <SizeLink size={answer.part.size} /> says
+          where each is used.
+        </p>
+      ) : null}
     </>
   );
 }

@@ -12,9 +12,9 @@ import { headingOf, Size, sizeWords } from '../part/size.tsx';
 import { ToolFacts } from '../part/tools.tsx';
 import { Section } from '../ui/sheet.tsx';
 import { Asked, Empty } from '../ui/states.tsx';
+import { AllUses } from './all-uses.tsx';
 import { CompareForm } from './compare-form.tsx';
 import { NearSizes } from './near-sizes.tsx';
-import { Uses } from './uses.tsx';
 
 interface SizeViewProps {
   size: string;
@@ -35,8 +35,7 @@ export function SizeView({ size, attrs = {} }: SizeViewProps) {
 function Ready({ answer, attrs }: { answer: SizeAnswer; attrs: Attrs }) {
   // What was said besides the size is part of what is wanted: a pan head stays a pan head.
   const item = writeItem(answer.category as CategoryName, answer.dims, answer.implied, attrs) ?? answer.size;
-  const models = new Set(answer.uses.map(use => use.model.id)).size;
-  const makers = new Set(answer.uses.map(use => use.model.maker.id)).size;
+  const { models, makers } = answer.used;
   return (
     <div className="size-sheet">
       <div>
@@ -47,7 +46,7 @@ function Ready({ answer, attrs }: { answer: SizeAnswer; attrs: Attrs }) {
           className="used"
         >
           {answer.uses.length > 0 ? (
-            <Uses uses={answer.uses} />
+            <AllUses of={answer} />
           ) : (
             <Empty title="No list on this bench names it.">
               <p>It is a size all the same: add it to a job, or look at what is near it.</p>

@@ -64,6 +64,10 @@ export const routes: Record<string, { expects: Expects; ask: (ids: Ids) => Attem
   },
   'GET /api/sizes': { expects: 'list', ask: () => [{ path: '/api/sizes' }] },
   'GET /api/sizes/:size': { expects: 'list', ask: () => [{ path: '/api/sizes/bearing%205x11x4' }] },
+  'GET /api/sizes/:size/uses': {
+    expects: 'list',
+    ask: () => [{ path: '/api/sizes/bearing%205x11x4/uses?from=0' }],
+  },
   'GET /api/compare': {
     expects: 'refuse',
     ask: ({ part }) => [

@@ -6,6 +6,7 @@ import type {
   Models,
   PartAnswer,
   SizeAnswer,
+  Uses,
 } from '../../../api/answers/index.ts';
 import { openBench, openService, type TestBench, type TestService } from './bench.ts';
 
@@ -158,6 +159,22 @@ describe('GET /api/sizes/:size', () => {
       ),
     );
     expect(answer.near.map(near => near.size)).toContain('bearing 5x11x3');
+  });
+
+  test('thirty models at a time, each once, in the order of their names', async () => {
+    const names = Array.from({ length: 33 }, (_, at) => `Fulmar ${String(at + 10)}`);
+    for (const model of names)
+      await bench.good('/api/diagrams/text', {
+        method: 'POST',
+        body: { maker: 'Ondrey', model, text: `1,FU-${model.slice(-2)},Ball bearing 15x28x7,1` },
+      });
+    await service.readAll();
+    const path = `/api/sizes/${encodeURIComponent('bearing 15x28x7')}`;
+    const first = await bench.good<SizeAnswer>(path);
+    const rest = await bench.good<Uses>(`${path}/uses?from=30`);
+    expect(first.used).toEqual({ models: 33, makers: 1 });
+    expect([...first.uses, ...rest.uses].map(use => use.model.name)).toEqual(names);
+    expect(first.uses).toHaveLength(30);
   });
 
   test('a critical line warns', async () => {
