@@ -13,8 +13,8 @@ export function wordsUnknown(line: Line): number {
 }
 
 function isUnknownName(line: Line, at: number): boolean {
-  const { kind, text } = line.tokens[at]!;
-  if (kind !== 'word' || line.known[at] || (text.length < 3 && text.charCodeAt(0) < 0x3005)) return false;
+  const { kind, text, known } = line.tokens[at]!;
+  if (kind !== 'word' || known || (text.length < 3 && text.charCodeAt(0) < 0x3005)) return false;
   return !naming.has(text) && !isInside(line, at);
 }
 

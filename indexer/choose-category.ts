@@ -1,7 +1,8 @@
 import { standardsOf } from './categories/index.ts';
 import { byShape, wordsUnknown } from './choose-by-shape.ts';
 import { correctionIn, designationsIn, type FoundDesignation } from './find-designations.ts';
-import { type Hit, known } from './reading/dictionary.ts';
+import { count } from './reading/count.ts';
+import type { Hit } from './reading/dictionary.ts';
 import { findHead, type Head } from './reading/head.ts';
 import type { Line } from './reading/line.ts';
 import { isNotAPart } from './reading/not-a-part.ts';
@@ -132,7 +133,7 @@ function leftOpen({ tokens, hits, groups }: Line): string | null {
     return 'the line itself asks';
   if (tokens.every(t => t.text === '"')) return 'the same as the line above';
   const first = tokens[0]!;
-  if (first.kind !== 'number' || !isWhole(first)) return null;
+  if (count(first) === null || first.text === '0') return null;
   // 40 IDLER GEAR 36T 1 41 PINION 12T 1: the next reference stands alone between two names
   const next = tokens.findIndex(
     (t, at) =>
@@ -152,7 +153,6 @@ function leftOpen({ tokens, hits, groups }: Line): string | null {
 /** Where a name may stand behind its reference: in the next cell, or in the same. */
 const nameBehind = (tokens: readonly Token[], at: number) => (tokens[at + 1]?.text === '|' ? at + 2 : at + 1);
 
-const isWhole = (token: Token) => /^[1-9]\d{0,3}$/.test(token.text);
 
 /** Standards that are a finer kind of what a general word says. */
 const narrows: Readonly<Partial<Record<CategoryName, readonly CategoryName[]>>> = {
@@ -169,21 +169,11 @@ const refines = (noun: CategoryName, { definition, designation }: FoundDesignati
   (noun === 'bushing' && definition.name === 'bearing' && tokens[designation.first]!.text.startsWith('lm'));
 
 /** The part that the heading is about, where it names one. */
-function headingHead(line: Line, context: LineContext): Head | null {
-  if (line.heading.hits.length === 0) return null;
-  const whole = [{ first: 0, last: line.heading.tokens.length - 1, column: null, labels: [] }];
-  const hits = line.heading.hits.filter(h => !h.entries.some(e => e.meaning.kind === 'column'));
-  return findHead(
-    {
-      tokens: line.heading.tokens,
-      cells: whole,
-      hits,
-      known: known(line.heading.tokens, hits),
-      labels: new Set(),
-      groups: [],
-    },
-    context.lang,
-  );
+function headingHead({ heading }: Line, { lang }: LineContext): Head | null {
+  if (heading.naming.length === 0) return null;
+  const { tokens, naming: hits } = heading;
+  const cells = [{ first: 0, last: tokens.length - 1, column: null, labels: [] }];
+  return findHead({ tokens, cells, hits, labels: new Set(), groups: [] }, lang);
 }
 
 /** The kinds of part that the heading names; in a row of column names the first that is one. */

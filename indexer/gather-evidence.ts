@@ -1,6 +1,6 @@
 import type { Choice } from './choose-category.ts';
 import type { Claim } from './reading/claim.ts';
-import { kindBits, known } from './reading/dictionary.ts';
+import { kindBits } from './reading/dictionary.ts';
 import type { Line } from './reading/line.ts';
 import { type Measure, otherUnits } from './reading/measures.ts';
 import { mm } from './units/length.ts';
@@ -56,18 +56,13 @@ const isSize = ({ first, last, whole, unitStated, um }: Measure, { tokens }: Lin
 const longest = mm(3_000);
 
 /** Whether a figure stands in the line that is neither size nor quantity, weight, reference, price, standard or known phrase. */
-function hasFigureLeft(
-  { tokens, hits, measures, standards, threads, taken, qty }: Line,
-  claim: Claim,
-): boolean {
-  const told = known(tokens, hits);
-  for (const { first, last } of [...measures, ...standards, ...threads, ...(qty ? [qty] : [])])
-    told.fill(1, first, last + 1);
+function hasFigureLeft({ tokens, measures }: Line, claim: Claim): boolean {
   return tokens.some(
     (token, at) =>
       token.kind === 'number' &&
-      !told[at] &&
-      !taken[at] &&
+      !token.known &&
+      !token.taken &&
+      !measures.some(({ first, last }) => first <= at && at <= last) &&
       !otherUnits.has(tokens[at + 1]?.text ?? '') &&
       !isGiven(claim, token),
   );

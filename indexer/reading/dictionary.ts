@@ -90,14 +90,9 @@ const hitOf = (first: number, last: number, { entries, kinds, nouns, langs }: Me
 export const categoriesOf = (entries: readonly Entry[]): CategoryName[] =>
   entries.flatMap(({ meaning }) => (meaning.kind === 'noun' ? [meaning.category] : []));
 
-/** Which tokens belong to a phrase or another thing that was found: 1 where they do. */
-export function known(
-  tokens: readonly Token[],
-  found: readonly { first: number; last: number }[],
-): Uint8Array {
-  const known = new Uint8Array(tokens.length);
-  for (const { first, last } of found) known.fill(1, first, last + 1);
-  return known;
+/** Says of the tokens that belong to a phrase that they are known. */
+export function setKnown(tokens: readonly Token[], hits: readonly Hit[]): void {
+  for (const { first, last } of hits) for (let at = first; at <= last; at++) tokens[at]!.known = true;
 }
 
 /** Marks that may stand inside a phrase: o-ring, brg. , vis d'arrêt */

@@ -76,9 +76,9 @@ function phrasesOf(tokens: readonly Token[], cell: Cell, hits: readonly Hit[]): 
 const conjunctions = wordSet('and und et y plus with');
 
 /** Whether a word may be a name nobody knows: three letters or more, no code, no size. */
-function isUnknownWord(tokens: readonly Token[], at: number, known: Uint8Array): boolean {
-  const { kind, text, gap } = tokens[at]!;
-  if (kind !== 'word' || known[at]) return false;
+function isUnknownWord(tokens: readonly Token[], at: number): boolean {
+  const { kind, text, gap, known } = tokens[at]!;
+  if (kind !== 'word' || known) return false;
   if (text.charCodeAt(0) >= 0x3005) return true;
   const glued =
     (gap === 0 && tokens[at - 1]?.kind === 'number') ||
@@ -122,7 +122,7 @@ function namingCells(cells: readonly Cell[]): readonly Cell[] {
  * languages the first; the first phrase that holds one decides. Null where no known noun stands.
  */
 export function findHead(
-  line: Pick<Line, 'tokens' | 'cells' | 'hits' | 'known' | 'labels' | 'groups'>,
+  line: Pick<Line, 'tokens' | 'cells' | 'hits' | 'labels' | 'groups'>,
   lang: string | undefined,
 ): Head | null {
   const { tokens, hits } = line;
@@ -136,7 +136,7 @@ export function findHead(
       const nouns = nounsIn(first, last, line, languages, sized);
       if (nouns.length === 0) {
         for (let at = first; at <= last && !qualifies; at++)
-          if (isUnknownWord(tokens, at, line.known)) unknownFirst = true;
+          if (isUnknownWord(tokens, at)) unknownFirst = true;
         continue;
       }
       const head = chooseNoun(nouns, languages[0]!, tokens);
@@ -144,7 +144,7 @@ export function findHead(
       if (meaning.kind !== 'noun') continue;
       let unknownBehind = false;
       for (let at = head.hit.last + 1; at <= last; at++)
-        if (isUnknownWord(tokens, at, line.known)) unknownBehind = true;
+        if (isUnknownWord(tokens, at)) unknownBehind = true;
       const others = nouns.flatMap(n =>
         n !== head && n.entry.meaning.kind === 'noun' ? [n.entry.meaning.category] : [],
       );

@@ -2,7 +2,7 @@ import { type Cell, cutCells } from './cells.ts';
 import type { Place } from './claim.ts';
 import { type Columns, columnsOf, noColumns } from './columns.ts';
 import type { Quantity } from './count.ts';
-import { type Dictionary, type Hit, kindBits, known } from './dictionary.ts';
+import { type Dictionary, type Hit, kindBits, setKnown } from './dictionary.ts';
 import { type Group, groupSizes, spreadInches, spreadUnit } from './groups.ts';
 import { gluedLabels, labelSizes } from './label-sizes.ts';
 import { markCells } from './mark-cells.ts';
@@ -19,7 +19,7 @@ import { type StandardName, standardAt } from './standards.ts';
 import { formLetters, takeFigures, takePrices } from './take.ts';
 import { takeThousands } from './thousands.ts';
 import { type Thread, threadAt } from './threads.ts';
-import { type Token, tokenise } from './tokens.ts';
+import { type Token, take, tokenise } from './tokens.ts';
 
 /** A line cut up once: everything the categories judge by. They never look at the text again. */
 export interface Line {
@@ -27,8 +27,6 @@ export interface Line {
   tokens: Token[];
   cells: Cell[];
   hits: Hit[];
-  /** 1 for each token that belongs to a hit. */
-  known: Uint8Array;
   threads: Thread[];
   standards: StandardName[];
   measures: Measure[];
@@ -46,8 +44,6 @@ export interface Line {
   taught: string[];
   /** The order in which the line's document prints sizes, where it is known. */
   orders: SizeOrders | undefined;
-  /** Tokens that are quantities, references, part numbers, prices, threads, standards: 1 where they are. */
-  taken: Uint8Array;
   /** Tokens that only name a dimension: `wire` of 0.4 wire. */
   labels: ReadonlySet<number>;
   /** The heading's own hits: what kind of part the list is about. */
@@ -58,10 +54,12 @@ export interface Line {
 interface Heading {
   tokens: Token[];
   hits: Hit[];
+  /** Those that name no column. */
+  naming: Hit[];
   columns: Columns;
 }
 
-const noHeading: Heading = { tokens: [], hits: [], columns: noColumns };
+const noHeading: Heading = { tokens: [], hits: [], naming: [], columns: noColumns };
 
 /** A line longer than this is cut: no part's line is, and a hostile one costs nothing. */
 export const longestLine = 4_000;
@@ -77,21 +75,21 @@ export function analyse(text: string, context: LineContext, dictionary: Dictiona
   const taught = context.decimal ? takeThousands(tokens, context.decimal) : [];
   const cells = nameCells(cutCells(tokens), heading.columns, tokens);
   silenceAsides(tokens, cells);
-  const taken = new Uint8Array(tokens.length);
-  const standards = readEach(tokens, taken, standardAt);
-  const threads = readEach(tokens, taken, threadAt);
+  const standards = readEach(tokens, standardAt);
+  const threads = readEach(tokens, threadAt);
   let hits = dictionary.find(tokens);
-  if (standards.length > 0) hits = hits.filter(outside(standards, tokens));
+  if (standards.length > 0) hits = hits.filter(outside(standards));
   if (context.abbreviations) {
     const own = withOwnWords(hits, tokens, context.abbreviations, dictionary);
     hits = own.hits;
     taught.push(...own.notes);
   }
-  takePrices(tokens, taken);
+  setKnown(tokens, hits);
+  takePrices(tokens);
   const qty =
-    findQuantity(tokens, cells, hits, at => taken[at] === 1) ?? behindThread(tokens, threads, heading.hits);
-  takeFigures(tokens, cells, hits, qty, taken);
-  const measures = readMeasures(tokens, taken, gluedLabels(tokens, hits), context);
+    findQuantity(tokens, cells, hits) ?? behindThread(tokens, threads, heading.hits);
+  takeFigures(tokens, cells, hits, qty);
+  const measures = readMeasures(tokens, gluedLabels(tokens, hits), context);
   const labels = labelSizes(tokens, measures, cells, hits, formLetters(tokens, standards));
   const groups = groupSizes(tokens, threads, measures, labels);
   for (const group of groups) spreadUnit(group);
@@ -104,7 +102,6 @@ export function analyse(text: string, context: LineContext, dictionary: Dictiona
     tokens,
     cells,
     hits,
-    known: known(tokens, hits),
     threads,
     standards,
     measures: measuresOf(groups),
@@ -113,7 +110,6 @@ export function analyse(text: string, context: LineContext, dictionary: Dictiona
     labels,
     ranged,
     mended,
-    taken,
     cut,
     taught,
     orders: context.orders,
@@ -123,9 +119,9 @@ export function analyse(text: string, context: LineContext, dictionary: Dictiona
 }
 
 /** A word inside a standard's name means nothing by itself: the AS of AS568 is no Dutch shaft. The body's name stays known. */
-function outside(standards: readonly StandardName[], tokens: readonly Token[]): (hit: Hit) => boolean {
-  const named = known(tokens, standards);
-  return ({ first, kinds }) => !named[first] || kinds === kindBits.finish;
+function outside(standards: readonly StandardName[]): (hit: Hit) => boolean {
+  return ({ first, kinds }) =>
+    kinds === kindBits.finish || !standards.some(s => s.first <= first && first <= s.last);
 }
 
 function measuresOf(groups: readonly Group[]): Measure[] {
@@ -142,7 +138,10 @@ function headingOf(text: string, dictionary: Dictionary): Heading {
   const known = headings.get(text);
   if (known) return known;
   const tokens = tokenise(text);
-  const heading = { tokens, hits: dictionary.find(tokens), columns: columnsOf(text, dictionary) };
+  const hits = dictionary.find(tokens);
+  const naming = hits.filter(hit => (hit.kinds & kindBits.column) === 0);
+  setKnown(tokens, naming);
+  const heading = { tokens, hits, naming, columns: columnsOf(text, dictionary) };
   if (headings.size >= mostHeadings) headings.clear();
   headings.set(text, heading);
   return heading;
@@ -151,15 +150,14 @@ function headingOf(text: string, dictionary: Dictionary): Heading {
 /** Reads from left to right what `readAt` finds in tokens not taken yet, and takes its tokens. */
 function readEach<T extends { first: number; last: number }>(
   tokens: readonly Token[],
-  taken: Uint8Array,
   readAt: (tokens: readonly Token[], at: number) => T | null,
 ): T[] {
   const found: T[] = [];
   for (let at = 0; at < tokens.length; at++) {
-    const one = taken[at] ? null : readAt(tokens, at);
+    const one = tokens[at]!.taken ? null : readAt(tokens, at);
     if (!one) continue;
     found.push(one);
-    taken.fill(1, one.first, one.last + 1);
+    take(tokens, one.first, one.last);
     at = one.last;
   }
   return found;
@@ -167,16 +165,15 @@ function readEach<T extends { first: number; last: number }>(
 
 function readMeasures(
   tokens: readonly Token[],
-  taken: Uint8Array,
   isLabel: (at: number) => boolean,
   context: LineContext,
 ): Measure[] {
   const measures: Measure[] = [];
-  const sized = taken.includes(1);
+  const sized = tokens.some(token => token.taken);
   for (let at = 0; at < tokens.length; at++) {
-    if (tokens[at]!.kind !== 'number' || taken[at]) continue;
+    if (tokens[at]!.kind !== 'number' || tokens[at]!.taken) continue;
     if (measures.length === 0 && !sized && isLetterX(tokens, at)) continue;
-    const one = measureAt(tokens, at, taken, isLabel, context);
+    const one = measureAt(tokens, at, isLabel, context);
     if (!one) continue;
     measures.push(one);
     at = one.last;

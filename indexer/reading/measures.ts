@@ -59,7 +59,9 @@ export const otherUnits: ReadonlySet<string> = new Set(
 const mayStandBefore = new Set('× ø ( [ { = : " - / + | , ; ~ . < > # \' & ? !'.split(' '));
 const money = new Set(['$', '€', '£']);
 const fractionBottoms = new Set([2, 4, 8, 16, 32, 64, 128]);
-const wholeNumber = /^\d+$/;
+
+const valueOf = ({ text, decimals }: Token): number =>
+  Number(decimals > 0 && text.includes(',') ? text.replace(',', '.') : text);
 
 /** What the line's document says of its bare numbers. */
 export interface Assumed {
@@ -75,7 +77,6 @@ export interface Assumed {
 export function measureAt(
   tokens: readonly Token[],
   at: number,
-  taken: Uint8Array,
   isLabel: (at: number) => boolean,
   assumed: Assumed,
 ): Measure | null {
@@ -88,19 +89,19 @@ export function measureAt(
   }
   if (at > 0 && (money.has(tokens[at - 1]!.text) || isOrdinal(tokens, at))) return null;
   let last = at;
-  let value = Number(token.text.replace(',', '.'));
+  let value = valueOf(token);
   let fraction = false;
   if (!Number.isFinite(value)) return null;
-  const lone = fractionEnd(tokens, at, taken);
+  const lone = fractionEnd(tokens, at);
   if (lone !== null) {
     value = Number(token.text) / Number(tokens[lone]!.text);
     last = lone;
     fraction = true;
-  } else if (wholeNumber.test(token.text)) {
+  } else if (token.decimals === 0) {
     const dash = tokens[at + 1]?.text === '-' && tokens[at + 1]!.gap === 0 && tokens[at + 2]?.gap === 0;
     const mixed = dash ? at + 2 : at + 1;
     const bottom =
-      (dash || tokens[mixed]?.gap === 1) && taken[mixed] === 0 ? fractionEnd(tokens, mixed, taken) : null;
+      (dash || tokens[mixed]?.gap === 1) && tokens[mixed]?.taken === false ? fractionEnd(tokens, mixed) : null;
     if (bottom !== null) {
       value += Number(tokens[mixed]!.text) / Number(tokens[bottom]!.text);
       last = bottom;
@@ -140,7 +141,7 @@ export function measureAt(
     else if (next.gap === 0 && next.kind === 'number') return null;
   }
   if (isClass(tokens, last + 1)) last += 2;
-  const decimals = fraction ? null : decimalsOf(token.text);
+  const decimals = fraction ? null : token.decimals;
   const pointFirst = token.text.startsWith('.');
   const inches = unit ? unit === 'in' : fraction || pointFirst || assumed.unit === 'in';
   const size = value * factor;
@@ -153,7 +154,7 @@ export function measureAt(
     diameter: tokens[at - 1]?.text === 'ø' || tokens[last + 1]?.text === 'ø',
     label: null,
     labelUpper: false,
-    whole: wholeNumber.test(token.text) && !fraction,
+    whole: token.decimals === 0 && !fraction,
     fraction,
     first: at,
     last,
@@ -198,17 +199,12 @@ export function inUnit(measure: Measure, unit: LengthUnit): Measure {
   return { ...measure, unit, um: unit === 'in' ? inch(measure.value) : mm(measure.value) };
 }
 
-const decimalsOf = (text: string): number => {
-  const point = text.search(/[.,]/);
-  return point < 0 ? 0 : text.length - point - 1;
-};
-
 /** The token of the bottom number when a vulgar fraction of an inch begins at `at`. */
-function fractionEnd(tokens: readonly Token[], at: number, taken: Uint8Array): number | null {
+function fractionEnd(tokens: readonly Token[], at: number): number | null {
   const [top, slash, bottom] = [tokens[at], tokens[at + 1], tokens[at + 2]];
   if (top?.kind !== 'number' || slash?.text !== '/' || bottom?.kind !== 'number') return null;
-  if (slash.gap > 0 || bottom.gap > 0 || taken[at + 2] !== 0) return null;
-  if (!wholeNumber.test(top.text) || !wholeNumber.test(bottom.text)) return null;
+  if (slash.gap > 0 || bottom.gap > 0 || bottom.taken) return null;
+  if (top.decimals > 0 || bottom.decimals > 0) return null;
   if (!fractionBottoms.has(Number(bottom.text)) || Number(top.text) >= Number(bottom.text) * 2) return null;
   if (Number(top.text) === 0 || Number(top.text) % 2 === 0) return null;
   // 5/8/2.5 is three sizes.

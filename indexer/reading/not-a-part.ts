@@ -32,9 +32,9 @@ export function isNotAPart(line: Line): boolean {
 const naming = kindBits.noun | kindBits.modifier;
 
 /** Words of three letters, or one sign of Japanese, that no dictionary holds. */
-function unknownWords({ tokens, known }: Line): number {
+function unknownWords({ tokens }: Line): number {
   let words = 0;
-  for (let at = 0; at < tokens.length; at++) if (!known[at] && isLongWord(tokens[at]!)) words++;
+  for (const token of tokens) if (!token.known && isLongWord(token)) words++;
   return words;
 }
 

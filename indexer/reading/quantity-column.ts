@@ -9,7 +9,6 @@ export function byLastNumber(
   tokens: readonly Token[],
   cells: readonly Cell[],
   hits: readonly Hit[],
-  isTaken: (at: number) => boolean,
 ): Quantity | null {
   const cell = wholeRow(tokens, cells);
   if (!cell) return null;
@@ -18,7 +17,7 @@ export function byLastNumber(
   const at = lastColumn(tokens, cell);
   const value = count(tokens[at]);
   const shownAgain = tokens[at + 1]?.text === 'ref';
-  const stands = value !== null && value <= mostInList && isAlone(tokens, at) && !isTaken(at) && !shownAgain;
+  const stands = value !== null && value <= mostInList && isAlone(tokens, at) && !tokens[at]!.taken && !shownAgain;
   if (stands && reference !== null && at > reference + 1) return only(value, at);
   if (stands && isRepeated(tokens, cell.first, at)) return only(value, at);
   const plural = pluralFollows(tokens, cell, hits);

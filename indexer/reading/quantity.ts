@@ -12,23 +12,21 @@ const counters = wordSet('個 ヶ ケ コ こ 本 枚 つ 組 no nos off');
  * Finds the quantity: `Qty 4`, `4 pcs`, `2x …`, `… x2`, `(4)`, a quantity cell, or the last column of columns run together.
  *
  * @param hits the dictionary's finds, by first token
- * @param isTaken whether a token belongs to a thread or a standard
  */
 export function findQuantity(
   tokens: readonly Token[],
   cells: readonly Cell[],
   hits: readonly Hit[],
-  isTaken: (at: number) => boolean,
 ): Quantity | null {
   if (severalCounts(tokens)) return null;
   return (
     byColumn(tokens, cells) ??
-    byWord(tokens, hits, isTaken) ??
-    byTimes(tokens, cells, hits, isTaken) ??
+    byWord(tokens, hits) ??
+    byTimes(tokens, cells, hits) ??
     byBracket(tokens, cells) ??
-    byDash(tokens, isTaken) ??
+    byDash(tokens) ??
     byCell(tokens, cells, hits) ??
-    byLastNumber(tokens, cells, hits, isTaken) ??
+    byLastNumber(tokens, cells, hits) ??
     byNumeral(tokens, cells, hits)
   );
 }
@@ -93,7 +91,6 @@ const inSizes = new Set(['×', '-', '/', 'ø', '=']);
 function byWord(
   tokens: readonly Token[],
   hits: readonly Hit[],
-  isTaken: (at: number) => boolean,
 ): Quantity | null {
   for (const hit of hits) {
     if ((hit.kinds & kindBits.count) === 0) continue;
@@ -105,7 +102,7 @@ function byWord(
     const at = hit.first - 1;
     const sign = tokens[at - 1];
     const apart = sign?.text === '-' && sign.gap > 0 && tokens[at]!.gap > 0;
-    const inSize = (inSizes.has(sign?.text ?? '') && !apart) || (at >= 0 && isTaken(at));
+    const inSize = (inSizes.has(sign?.text ?? '') && !apart) || (at >= 0 && tokens[at]!.taken);
     if (count(tokens[at]) !== null && !inSize && tokens[hit.first]!.gap <= 1 && !isPack(tokens, hits, at))
       return only(count(tokens[at]), at, hit.last);
   }
@@ -136,13 +133,12 @@ function byTimes(
   tokens: readonly Token[],
   cells: readonly Cell[],
   hits: readonly Hit[],
-  isTaken: (at: number) => boolean,
 ): Quantity | null {
   for (const cell of cells) {
     const open = tokens[cell.first]?.text === '(' ? cell.first + 1 : cell.first;
     const sign = tokens[open + 1];
     const leading = count(tokens[open]);
-    if (leading !== null && sign?.text === '×' && !isTaken(open)) {
+    if (leading !== null && sign?.text === '×' && !tokens[open]!.taken) {
       const next = tokens[open + 2];
       if (!next || open + 1 === cell.last || next.kind !== 'number') {
         const sizes = next?.text === 'ø' && open + 1 < cell.last && (sign.gap > 0 || next.gap === 0);
@@ -221,7 +217,7 @@ const endsThere = (tokens: readonly Token[], at: number, last: number) =>
   at >= last || /^[),;|]$/.test(tokens[at + 1]!.text);
 
 /** `4-M3x8`, as Japanese drawings count; `M3 nuts: 4`, `M3 nuts - 4` and `M3 nuts, 4` at the end. */
-function byDash(tokens: readonly Token[], isTaken: (at: number) => boolean): Quantity | null {
+function byDash(tokens: readonly Token[]): Quantity | null {
   const [first, dash, letter] = tokens;
   if (
     count(first) !== null &&
@@ -229,7 +225,7 @@ function byDash(tokens: readonly Token[], isTaken: (at: number) => boolean): Qua
     dash.gap === 0 &&
     letter?.text === 'm' &&
     letter.gap === 0 &&
-    isTaken(2)
+    letter.taken
   )
     return only(count(first), 0, 1);
   const last = tokens.length - 1;
@@ -239,15 +235,14 @@ function byDash(tokens: readonly Token[], isTaken: (at: number) => boolean): Qua
     sign?.text === '=' ||
     (sign?.text === '-' && sign.gap > 0 && tokens[last]!.gap > 0) ||
     ((sign?.text === ',' || sign?.text === ';') &&
-      (sizedBefore(tokens, 0, last) || threaded(tokens, isTaken)));
-  return off && before?.kind === 'word' && before.text.length > 2 && !isTaken(last)
+      (sizedBefore(tokens, 0, last) || threaded(tokens)));
+  return off && before?.kind === 'word' && before.text.length > 2 && !tokens[last]!.taken
     ? only(count(tokens[last]), last)
     : null;
 }
 
 /** Whether a metric thread stands in the line. */
-const threaded = (tokens: readonly Token[], isTaken: (at: number) => boolean) =>
-  tokens.some((t, at) => t.text === 'm' && isTaken(at));
+const threaded = (tokens: readonly Token[]) => tokens.some(t => t.text === 'm' && t.taken);
 
 /** More than this in brackets is a year, a profile or a number of the maker's. */
 const mostInBrackets = 500;

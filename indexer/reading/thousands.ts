@@ -18,7 +18,7 @@ export function takeThousands(tokens: Token[], decimal: DecimalMark): string[] {
     const token = tokens[at]!;
     if (token.kind !== 'number' || !grouped[decimal].test(token.text)) continue;
     notes.push(`${token.text} is more than a thousand: this list writes decimals with a “${decimal}”`);
-    tokens[at] = respelled(token, 'number', token.text.replace(/[.,]/, ''));
+    tokens[at] = { ...respelled(token, 'number', token.text.replace(/[.,]/, '')), decimals: 0 };
   }
   return notes;
 }

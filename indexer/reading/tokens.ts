@@ -13,8 +13,14 @@ export interface Token {
   gap: number;
   /** True where the original begins with a capital. */
   upper: boolean;
+  /** Figures behind the decimal mark of a number; 0 for a whole one. */
+  decimals: number;
   /** What is known of its letters. */
   word: Word;
+  /** True where it belongs to a phrase that a dictionary holds. */
+  known: boolean;
+  /** True where it is found to be no size: a quantity, reference, part number, price, thread or standard. */
+  taken: boolean;
 }
 
 type Codes = Uint16Array;
@@ -50,6 +56,20 @@ function numberEnd(codes: Codes, at: number): number {
     if (!chained && (at === 0 || codes[at - 1] !== separator)) end = after;
   }
   return end;
+}
+
+function decimalsIn(codes: Codes, start: number, end: number): number {
+  let at = start;
+  while (at < end && isDigit(codes[at]!)) at++;
+  return at < end ? end - at - 1 : 0;
+}
+
+/** A number without a decimal mark. */
+export const isWhole = ({ kind, decimals }: Token): boolean => kind === 'number' && decimals === 0;
+
+/** Says of the tokens `first` up to and including `last` that they are no sizes. */
+export function take(tokens: readonly Token[], first: number, last = first): void {
+  for (let at = first; at <= last; at++) tokens[at]!.taken = true;
 }
 
 /** Cuts a line once. Offsets are into the text as given. Never fails; linear in its length. */
@@ -89,7 +109,10 @@ export function tokenise(text: string): Token[] {
       end: to[end - 1]!,
       gap: gap === 2 || tokens.length === 0 ? 1 : gap,
       upper: printed[at] !== c,
+      decimals: kind === 'number' ? decimalsIn(codes, at, end) : 0,
       word: wordOf(kind === 'number' ? spellingOf({ kind, text: piece }) : piece),
+      known: false,
+      taken: false,
     });
     gap = 0;
     at = end;
