@@ -135,11 +135,12 @@ function leftOpen({ tokens, hits, groups }: Line): string | null {
   const first = tokens[0]!;
   if (count(first) === null || first.text === '0') return null;
   // 40 IDLER GEAR 36T 1 41 PINION 12T 1: the next reference stands alone between two names
+  const following = String(Number(first.text) + 1);
   const next = tokens.findIndex(
     (t, at) =>
       at > 2 &&
       t.gap > 0 &&
-      t.text === String(Number(first.text) + 1) &&
+      t.text === following &&
       tokens[nameBehind(tokens, at)]?.kind === 'word' &&
       tokens[at + 1]!.gap > 0,
   );

@@ -9,7 +9,7 @@ const leastLength = 1.5;
 
 /** Reads a size's own text, so that what we write we read back; null for any other line. */
 export function readCanonical(text: string): Reading | null {
-  const parsed = text.length < 60 ? parseSize(text) : null;
+  const parsed = text.length < 60 && /^[a-z]/.test(text) ? parseSize(text) : null;
   if (!parsed) return null;
   const { category, dims, implied } = parsed;
   if (typeof dims['length'] === 'number' && dims['length'] < leastLength) return null;

@@ -7,7 +7,8 @@ export interface Cell extends Column {
   last: number;
 }
 
-const unnamed: Column = { column: null, labels: [] };
+const noLabels: Column['labels'] = [];
+const cellOf = (first: number, last: number): Cell => ({ first, last, column: null, labels: noLabels });
 
 /** Three blanks or more were a column before the row was copied as text. */
 const columnGap = 3;
@@ -19,13 +20,13 @@ export function cutCells(tokens: readonly Token[]): Cell[] {
   for (let at = 0; at < tokens.length; at++) {
     const { text, gap } = tokens[at]!;
     if (text === '|') {
-      if (at > 0) cells.push({ first, last: at - 1, ...unnamed });
+      if (at > 0) cells.push(cellOf(first, at - 1));
       first = at + 1;
     } else if (at > first && gap >= columnGap) {
-      cells.push({ first, last: at - 1, ...unnamed });
+      cells.push(cellOf(first, at - 1));
       first = at;
     }
   }
-  if (first < tokens.length) cells.push({ first, last: tokens.length - 1, ...unnamed });
+  if (first < tokens.length) cells.push(cellOf(first, tokens.length - 1));
   return cells;
 }

@@ -2,6 +2,7 @@ import { kindBits } from './dictionary.ts';
 import { isInstruction } from './instruction.ts';
 import type { Line } from './line.ts';
 import type { Token } from './tokens.ts';
+import { isIn, wordSet } from './vocabulary.ts';
 
 /** Whether a line belongs to the sheet: a heading row, a total, a date, a price, a note, a title block. */
 export function isNotAPart(line: Line): boolean {
@@ -54,19 +55,14 @@ function isRuled({ text, measures, threads }: Line): boolean {
 
 /** An entry without a name that only sends to another number: (discontinued) use 24-118. */
 function isReplaced({ tokens }: Line): boolean {
-  const words = tokens.filter(t => t.kind === 'word');
-  const replaced = words.some(t => replacedWords.has(t.text));
-  return replaced && words.every(t => replacedWords.has(t.text) || sendingWords.has(t.text));
+  const replaced = tokens.some(t => isIn(t, replacedWords));
+  return replaced && tokens.every(t => t.kind !== 'word' || isIn(t, replacedWords | sendingWords));
 }
 
-const replacedWords = new Set(
-  'discontinued obsolete superseded replaced cancelled deleted entfallt entfallen ersetzt remplace supprime sostituito vervallen vervangen'.split(
-    ' ',
-  ),
+const replacedWords = wordSet(
+  'discontinued obsolete superseded replaced cancelled deleted entfallt entfallen ersetzt remplace supprime sostituito vervallen vervangen',
 );
-const sendingWords = new Set(
-  'use see by no longer available now durch siehe par voir da vedi door zie'.split(' '),
-);
+const sendingWords = wordSet('use see by no longer available now durch siehe par voir da vedi door zie');
 
 const noteWords = new Set(
   'note notes nb hinweis anmerkung nota remarque opmerking warning caution achtung attention 注'.split(' '),

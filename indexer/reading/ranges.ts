@@ -11,7 +11,7 @@ import { isIn, wordSet } from './vocabulary.ts';
  */
 export function dropRanges(tokens: readonly Token[], groups: readonly Group[]): boolean {
   if (!mayHoldRange(tokens, groups)) return false;
-  const measures = groups.flatMap(g => g.measures).sort((a, b) => a.first - b.first);
+  const measures = groups.flatMap(g => g.measures);
   const joinedEnds = new Set(groups.filter(g => g.joined).map(g => g.last));
   const dropped = new Set<Measure>();
   measures.forEach((low, i) => {

@@ -1,5 +1,5 @@
 import { fold } from './fold.ts';
-import { type Word, wordOf } from './vocabulary.ts';
+import { unknownWord, type Word, wordIn, wordOf } from './vocabulary.ts';
 
 /** The smallest piece of a line: a word, a number, or one mark. Each character of Japanese is a word of its own. */
 export interface Token {
@@ -25,7 +25,7 @@ export interface Token {
 
 type Codes = Uint16Array;
 
-const [lineFeed, tab, star, comma, point, dash, letterX] = [10, 9, 42, 44, 46, 45, 120];
+const [lineFeed, tab, star, comma, point, dash, letterX, bar, times] = [10, 9, 42, 44, 46, 45, 120, 124, 0xd7];
 const [mark, digit, letter, sign, blank] = [0, 1, 2, 3, 4];
 const blanks: ReadonlySet<number> = new Set([32, 95, 13, lineFeed]);
 const ascii = Uint8Array.from({ length: 128 }, (_, c) =>
@@ -57,6 +57,15 @@ function numberEnd(codes: Codes, at: number): number {
   }
   return end;
 }
+
+/** The sign that a mark is read as, by its code: a tab parts cells as a bar does, a star or an x between sizes is a times sign. */
+const signOf = (c: number): number => (c === tab ? bar : c === star || c === letterX ? times : c);
+const oneMark = new Uint16Array(1);
+function markOf(c: number): Word {
+  oneMark[0] = signOf(c);
+  return wordIn(oneMark, 0, 1);
+}
+const textOf = (c: number) => String.fromCharCode(signOf(c));
 
 function decimalsIn(codes: Codes, start: number, end: number): number {
   let at = start;
@@ -100,17 +109,17 @@ export function tokenise(text: string): Token[] {
       kind = 'number';
       end = numberEnd(codes, end);
     }
-    const piece =
-      kind !== 'mark' ? line.slice(at, end) : c === tab ? '|' : c === star || c === letterX ? '×' : line[at]!;
+    const decimals = kind === 'number' ? decimalsIn(codes, at, end) : 0;
+    const word = kind === 'mark' ? markOf(c) : wordIn(codes, at, end);
     tokens.push({
       kind,
-      text: piece,
+      text: word !== unknownWord ? word.text : kind !== 'mark' ? line.slice(at, end) : textOf(c),
       start: from[at]!,
       end: to[end - 1]!,
       gap: gap === 2 || tokens.length === 0 ? 1 : gap,
       upper: printed[at] !== c,
-      decimals: kind === 'number' ? decimalsIn(codes, at, end) : 0,
-      word: wordOf(kind === 'number' ? spellingOf({ kind, text: piece }) : piece),
+      decimals,
+      word: decimals === 0 || word !== unknownWord ? word : wordOf(line.slice(at, end).replace(',', '.')),
       known: false,
       taken: false,
     });
