@@ -1,6 +1,6 @@
 import { narrows } from './agree.ts';
 import type { Claim, Place } from './claim.ts';
-import { type Entry, kindBits } from './dictionary.ts';
+import { type Entry, type Hit, kindBits, type Meaning } from './dictionary.ts';
 import type { Line } from './line.ts';
 import type { Attrs, CategoryName } from './reading.ts';
 import type { StandardName } from './standards.ts';
@@ -42,47 +42,62 @@ export function gatherAttrs(
   only: (key: string) => boolean = () => true,
 ): void {
   const out = aside(line);
-  const materials = new Map<string, Place>();
-  const suggested = new Set<string>();
+  let materials: Map<string, Place> | null = null;
+  let suggested: string | null = null;
   for (const hit of line.hits) {
     // pz counts pieces in Italian, and is a cross recess elsewhere.
     if (line.qty && hit.first >= line.qty.first && hit.last <= line.qty.last) continue;
     if ((hit.kinds & stating) === 0) continue;
-    const { entries } = hit;
-    const specific = entries.some(
-      e => e.meaning.kind === 'modifier' && e.meaning.category === claim.category,
-    );
+    const specific = describes(hit, claim.category);
     // A phrase such as "for bore" is an attribute itself.
     if (out?.[hit.first] && !specific && !hit.nouns.some(e => isOf(e, claim.category))) continue;
     const place = { start: line.tokens[hit.first]!.start, end: line.tokens[hit.last]!.end };
-    const of = specific ? claim.category : null;
-    const said = [
-      ...hit.nouns.filter(e => isOf(e, claim.category)),
-      ...entries.filter(e => e.meaning.kind === 'modifier' && e.meaning.category === of),
-    ];
-    for (const { meaning } of said) {
-      if (meaning.kind !== 'noun' && meaning.kind !== 'modifier') continue;
+    for (const meaning of said(hit, claim.category, specific)) {
       for (const key in meaning.attrs) {
         if (!only(key)) continue;
         const value = meaning.attrs[key]!;
-        if (key === 'material') materials.set(String(value), place);
-        else if (meaning.kind === 'modifier' && suggested.delete(key)) {
+        if (key === 'material') {
+          materials ??= new Map();
+          materials.set(String(value), place);
+        } else if (meaning.kind === 'modifier' && suggested === key) {
+          suggested = null;
           // "cap screw, hexagon head": what a word describes outweighs what the name alone suggests.
           claim.attrs[key] = value;
           claim.span(key, place);
         } else {
-          if (meaning.kind === 'noun' && suggests(value) && claim.attrs[key] === undefined)
-            suggested.add(key);
+          if (meaning.kind === 'noun' && suggests(value) && claim.attrs[key] === undefined) suggested = key;
           claim.attr(key, value, place);
         }
       }
     }
   }
-  if (materials.size > 0) giveMaterial(claim, materials);
+  if (materials) giveMaterial(claim, materials);
   const first = line.standards[0];
   if (first && (standard || claim.features.has('noun'))) claim.attr('standard', first.name, first);
   if (standard) byStandard(claim, standard, standards[standard.name] ?? {});
   checkClass(claim);
+}
+
+type Stating = Extract<Meaning, { attrs: Attrs }>;
+
+/** What a phrase says of a part of the category: by its nouns first, then by what describes it alone, or else any part. */
+function said(hit: Hit, category: CategoryName, specific: boolean): Stating[] {
+  const meanings: Stating[] = [];
+  for (const { meaning } of hit.nouns)
+    if (meaning.kind === 'noun' && meaning.category === category) meanings.push(meaning);
+  if ((hit.kinds & kindBits.modifier) === 0) return meanings;
+  const of = specific ? category : null;
+  for (const { meaning } of hit.entries)
+    if (meaning.kind === 'modifier' && meaning.category === of) meanings.push(meaning);
+  return meanings;
+}
+
+/** Whether a phrase describes parts of this category and no other. */
+function describes({ kinds, entries }: Hit, category: CategoryName): boolean {
+  if ((kinds & kindBits.modifier) === 0) return false;
+  for (const { meaning } of entries)
+    if (meaning.kind === 'modifier' && meaning.category === category) return true;
+  return false;
 }
 
 /** Whether a noun names a part of the category. */

@@ -94,6 +94,13 @@ export function groupSizes(
   return groups;
 }
 
+/** The sizes of all groups, as they stand in the line. */
+export function measuresOf(groups: readonly Group[]): Measure[] {
+  const all: Measure[] = [];
+  for (const { measures } of groups) for (const measure of measures) all.push(measure);
+  return all;
+}
+
 /** Threads and measures as they stand in the line. */
 function inOrder(threads: readonly Thread[], measures: readonly Measure[]): Part[] {
   const parts: Part[] = [];

@@ -1,5 +1,5 @@
 import type { Cell } from './cells.ts';
-import { type Entry, type Hit, kindBits } from './dictionary.ts';
+import { categoriesOf, type Entry, type Hit, kindBits } from './dictionary.ts';
 import type { Line } from './line.ts';
 import type { Attrs, CategoryName } from './reading.ts';
 import type { Token } from './tokens.ts';
@@ -143,11 +143,8 @@ export function findHead(
       const { meaning } = head.entry;
       if (meaning.kind !== 'noun') continue;
       let unknownBehind = false;
-      for (let at = head.hit.last + 1; at <= last; at++)
-        if (isUnknownWord(tokens, at)) unknownBehind = true;
-      const others = nouns.flatMap(n =>
-        n !== head && n.entry.meaning.kind === 'noun' ? [n.entry.meaning.category] : [],
-      );
+      for (let at = head.hit.last + 1; at <= last; at++) if (isUnknownWord(tokens, at)) unknownBehind = true;
+      const others = nouns.length > 1 ? categoriesOf(nouns.filter(n => n !== head).map(n => n.entry)) : [];
       const found: Head = {
         category: meaning.category,
         attrs: meaning.attrs,

@@ -3,7 +3,7 @@ import type { Place } from './claim.ts';
 import { type Columns, columnsOf, noColumns } from './columns.ts';
 import type { Quantity } from './count.ts';
 import { type Dictionary, type Hit, kindBits, setKnown } from './dictionary.ts';
-import { type Group, groupSizes, spreadInches, spreadUnit } from './groups.ts';
+import { type Group, groupSizes, measuresOf, spreadInches, spreadUnit } from './groups.ts';
 import { gluedLabels, labelSizes } from './label-sizes.ts';
 import { markCells } from './mark-cells.ts';
 import { type Measure, measureAt } from './measures.ts';
@@ -86,8 +86,7 @@ export function analyse(text: string, context: LineContext, dictionary: Dictiona
   }
   setKnown(tokens, hits);
   takePrices(tokens);
-  const qty =
-    findQuantity(tokens, cells, hits) ?? behindThread(tokens, threads, heading.hits);
+  const qty = findQuantity(tokens, cells, hits) ?? behindThread(tokens, threads, heading.hits);
   takeFigures(tokens, cells, hits, qty);
   const measures = readMeasures(tokens, gluedLabels(tokens, hits), context);
   const labels = labelSizes(tokens, measures, cells, hits, formLetters(tokens, standards));
@@ -122,12 +121,6 @@ export function analyse(text: string, context: LineContext, dictionary: Dictiona
 function outside(standards: readonly StandardName[]): (hit: Hit) => boolean {
   return ({ first, kinds }) =>
     kinds === kindBits.finish || !standards.some(s => s.first <= first && first <= s.last);
-}
-
-function measuresOf(groups: readonly Group[]): Measure[] {
-  const all: Measure[] = [];
-  for (const { measures } of groups) for (const measure of measures) all.push(measure);
-  return all;
 }
 
 /** The headings last seen, for many lines stand under one. */

@@ -101,7 +101,9 @@ export function measureAt(
     const dash = tokens[at + 1]?.text === '-' && tokens[at + 1]!.gap === 0 && tokens[at + 2]?.gap === 0;
     const mixed = dash ? at + 2 : at + 1;
     const bottom =
-      (dash || tokens[mixed]?.gap === 1) && tokens[mixed]?.taken === false ? fractionEnd(tokens, mixed) : null;
+      (dash || tokens[mixed]?.gap === 1) && tokens[mixed]?.taken === false
+        ? fractionEnd(tokens, mixed)
+        : null;
     if (bottom !== null) {
       value += Number(tokens[mixed]!.text) / Number(tokens[bottom]!.text);
       last = bottom;

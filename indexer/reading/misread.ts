@@ -1,5 +1,6 @@
 import type { Dictionary } from './dictionary.ts';
 import { respelled, type Token } from './tokens.ts';
+import { unknownWord } from './vocabulary.ts';
 
 /** Figures that a scanner puts for letters, with the letters they may stand for. */
 const letterOf: Readonly<Record<string, string>> = { 0: 'o', 1: 'i', 5: 's', 8: 'b', 6: 'g' };
@@ -94,7 +95,7 @@ function mayBeWord(tokens: readonly Token[], first: number, end: number, text: s
   const token = tokens[first]!;
   if (token.kind === 'mark') return false;
   if (end === first + 1) {
-    if (token.kind !== 'word' || token.text.length < 4) return false;
+    if (token.kind !== 'word' || token.word !== unknownWord || token.text.length < 4) return false;
     const printed = text.slice(token.start, token.end);
     return (printed.includes('l') && capitalsAndL.test(printed)) || capitalInside.test(printed);
   }

@@ -17,7 +17,8 @@ export function byLastNumber(
   const at = lastColumn(tokens, cell);
   const value = count(tokens[at]);
   const shownAgain = tokens[at + 1]?.text === 'ref';
-  const stands = value !== null && value <= mostInList && isAlone(tokens, at) && !tokens[at]!.taken && !shownAgain;
+  const stands =
+    value !== null && value <= mostInList && isAlone(tokens, at) && !tokens[at]!.taken && !shownAgain;
   if (stands && reference !== null && at > reference + 1) return only(value, at);
   if (stands && isRepeated(tokens, cell.first, at)) return only(value, at);
   const plural = pluralFollows(tokens, cell, hits);

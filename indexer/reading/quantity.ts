@@ -88,10 +88,7 @@ const behindWord = new Set([':', '=', '.', '(']);
 const inSizes = new Set(['×', '-', '/', 'ø', '=']);
 
 /** `Qty: 4`, `4 Stück`, `4個`. A pack's size is no quantity. */
-function byWord(
-  tokens: readonly Token[],
-  hits: readonly Hit[],
-): Quantity | null {
+function byWord(tokens: readonly Token[], hits: readonly Hit[]): Quantity | null {
   for (const hit of hits) {
     if ((hit.kinds & kindBits.count) === 0) continue;
     const named = (hit.kinds & kindBits.column) !== 0;
@@ -129,11 +126,7 @@ export const isPack = (tokens: readonly Token[], hits: readonly Hit[], at: numbe
   );
 
 /** `2x M4x10`, `(x2)`, `608ZZ x 4`, `2 x 5x11x4`: the sign stands off, or has no size on one side. */
-function byTimes(
-  tokens: readonly Token[],
-  cells: readonly Cell[],
-  hits: readonly Hit[],
-): Quantity | null {
+function byTimes(tokens: readonly Token[], cells: readonly Cell[], hits: readonly Hit[]): Quantity | null {
   for (const cell of cells) {
     const open = tokens[cell.first]?.text === '(' ? cell.first + 1 : cell.first;
     const sign = tokens[open + 1];
@@ -234,8 +227,7 @@ function byDash(tokens: readonly Token[]): Quantity | null {
     sign?.text === ':' ||
     sign?.text === '=' ||
     (sign?.text === '-' && sign.gap > 0 && tokens[last]!.gap > 0) ||
-    ((sign?.text === ',' || sign?.text === ';') &&
-      (sizedBefore(tokens, 0, last) || threaded(tokens)));
+    ((sign?.text === ',' || sign?.text === ';') && (sizedBefore(tokens, 0, last) || threaded(tokens)));
   return off && before?.kind === 'word' && before.text.length > 2 && !tokens[last]!.taken
     ? only(count(tokens[last]), last)
     : null;

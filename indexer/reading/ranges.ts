@@ -1,4 +1,4 @@
-import type { Group } from './groups.ts';
+import { type Group, measuresOf } from './groups.ts';
 import type { Measure } from './measures.ts';
 import type { Token } from './tokens.ts';
 import { isIn, wordSet } from './vocabulary.ts';
@@ -11,47 +11,59 @@ import { isIn, wordSet } from './vocabulary.ts';
  */
 export function dropRanges(tokens: readonly Token[], groups: readonly Group[]): boolean {
   if (!mayHoldRange(tokens, groups)) return false;
-  const measures = groups.flatMap(g => g.measures);
-  const joinedEnds = new Set(groups.filter(g => g.joined).map(g => g.last));
+  const measures = measuresOf(groups);
+  const joinedEnds = new Set<number>();
+  for (const { joined, last } of groups) if (joined) joinedEnds.add(last);
   const dropped = new Set<Measure>();
-  measures.forEach((low, i) => {
-    const high = measures[i + 1];
-    if (!high || high.first - low.last > 2 || high.um <= low.um || high.um > low.um * widest) return;
-    const sign = tokens[low.last + 1];
-    const stated = high.unitStated || low.unitStated;
-    const even = sign?.gap === tokens[high.first]!.gap;
-    const open = sign?.text === '~' || (sign !== undefined && isIn(sign, rangeWords) && stated);
-    const decimals = !low.whole && !high.whole && !low.fraction && sign !== undefined && sign.gap > 0;
-    const dashed =
-      sign?.text === '-' &&
-      even &&
-      !low.fraction &&
-      (stated || decimals || (joinedEnds.has(low.last) && low.whole && high.whole));
-    const grouped = groups.some(
-      g => g.joined && g.measures.includes(low) && g.measures.includes(high) && g.measures.length > 2,
-    );
-    if ((open || dashed) && !grouped) dropped.add(low).add(high);
-  });
+  for (let at = 0; at + 1 < measures.length; at++) {
+    const [low, high] = [measures[at]!, measures[at + 1]!];
+    if (high.first - low.last > 2 || high.um <= low.um || high.um > low.um * widest) continue;
+    if (isRange(tokens, groups, joinedEnds, low, high)) dropped.add(low).add(high);
+  }
   for (const { measures: list } of groups)
     if (list.length >= 3 && isSpacedSlash(tokens[list[0]!.last + 1]!) && rises(list))
       for (const size of list) dropped.add(size);
-  for (const sizes of [...choicesIn(tokens, measures), ...listsIn(tokens, measures, joinedEnds)])
-    for (const size of sizes) dropped.add(size);
-  for (const group of groups) group.measures = group.measures.filter(m => !dropped.has(m));
+  dropChoices(tokens, measures, dropped);
+  dropLists(tokens, measures, joinedEnds, dropped);
+  if (dropped.size > 0)
+    for (const group of groups) group.measures = group.measures.filter(m => !dropped.has(m));
   return dropped.size > 0;
+}
+
+/** Whether what stands between two sizes makes them the ends of a range, unless they are two of a larger size. */
+function isRange(
+  tokens: readonly Token[],
+  groups: readonly Group[],
+  joinedEnds: ReadonlySet<number>,
+  low: Measure,
+  high: Measure,
+): boolean {
+  const sign = tokens[low.last + 1];
+  if (!sign || !isIn(sign, rangeSigns)) return false;
+  const stated = high.unitStated || low.unitStated;
+  const open = sign.text === '~' || (isIn(sign, rangeWords) && stated);
+  const decimals = !low.whole && !high.whole && !low.fraction && sign.gap > 0;
+  const dashed =
+    sign.text === '-' &&
+    sign.gap === tokens[high.first]!.gap &&
+    !low.fraction &&
+    (stated || decimals || (low.whole && high.whole && joinedEnds.has(low.last)));
+  if (!open && !dashed) return false;
+  return !groups.some(
+    g => g.joined && g.measures.length > 2 && g.measures.includes(low) && g.measures.includes(high),
+  );
 }
 
 /** What is longer than this many times the other is no range, but another size: shaft 16 - 500 mm. */
 const widest = 12;
 
 /** Two sizes with a word between them that leaves them to choose from: 8 or 10, 8mm or 5/16". */
-const choicesIn = (tokens: readonly Token[], measures: readonly Measure[]): Measure[][] =>
-  measures.flatMap((one, i) => {
-    const other = measures[i + 1];
-    return other && other.first === one.last + 2 && isIn(tokens[one.last + 1]!, choiceWords)
-      ? [[one, other]]
-      : [];
-  });
+function dropChoices(tokens: readonly Token[], measures: readonly Measure[], dropped: Set<Measure>): void {
+  for (let at = 0; at + 1 < measures.length; at++) {
+    const [one, other] = [measures[at]!, measures[at + 1]!];
+    if (other.first === one.last + 2 && isIn(tokens[one.last + 1]!, choiceWords)) dropped.add(one).add(other);
+  }
+}
 
 const isSpacedSlash = ({ text, gap }: Token) => text === '/' && gap > 0;
 
@@ -60,25 +72,24 @@ const rises = (list: readonly Measure[]) =>
   list.every((m, i) => i === 0 || (m.um > list[i - 1]!.um && m.um < list[i - 1]!.um * 1.5));
 
 /** Three rising sizes and more, the first of them the end of a size: M3 x 8, 10, 16. */
-function listsIn(
+function dropLists(
   tokens: readonly Token[],
   measures: readonly Measure[],
   joinedEnds: ReadonlySet<number>,
-): Measure[][] {
-  const lists: Measure[][] = [];
-  for (let at = 0; at < measures.length; at++) {
-    if (!joinedEnds.has(measures[at]!.last)) continue;
-    const list = [measures[at]!];
-    for (let next = measures[at + 1]; next; next = measures[at + list.length]) {
-      const last = list.at(-1)!;
-      if (next.first !== last.last + 2 || !isIn(tokens[last.last + 1]!, listMarks) || next.um <= last.um)
-        break;
-      list.push(next);
-    }
-    if (list.length >= 3) lists.push(list);
+  dropped: Set<Measure>,
+): void {
+  let first = 0;
+  for (let at = 1; at <= measures.length; at++) {
+    if (at < measures.length && follows(tokens, measures[at - 1]!, measures[at]!)) continue;
+    while (first < at && !joinedEnds.has(measures[first]!.last)) first++;
+    if (at - first > 2) for (let one = first; one < at; one++) dropped.add(measures[one]!);
+    first = at;
   }
-  return lists;
 }
+
+/** Whether a size stands behind the mark of a list, and is larger than the one in front of it. */
+const follows = (tokens: readonly Token[], one: Measure, next: Measure) =>
+  next.first === one.last + 2 && isIn(tokens[one.last + 1]!, listMarks) && next.um > one.um;
 
 const listMarks = wordSet(', / ; & and und et y e en');
 
@@ -96,4 +107,5 @@ function mayHoldRange(tokens: readonly Token[], groups: readonly Group[]): boole
 }
 
 const rangeWords = wordSet('to thru through bis a jusqu hasta fino tot …');
-const behindSizes = wordSet('- ~') | rangeWords | choiceWords | listMarks;
+const rangeSigns = wordSet('- ~') | rangeWords;
+const behindSizes = rangeSigns | choiceWords | listMarks;

@@ -43,7 +43,8 @@ const foreign = new Set(['ref', 'partNumber', 'price', 'weight', 'qty', 'unit'])
 function takeCounts(tokens: readonly Token[], cells: readonly Cell[]): void {
   if (cells.length < 2) return;
   for (const { first, last, column, labels } of cells)
-    if (first === last && column === null && labels.length === 0 && isWhole(tokens[first]!)) take(tokens, first);
+    if (first === last && column === null && labels.length === 0 && isWhole(tokens[first]!))
+      take(tokens, first);
 }
 
 /** The reference in front of a counted line. */

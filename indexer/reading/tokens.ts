@@ -25,7 +25,9 @@ export interface Token {
 
 type Codes = Uint16Array;
 
-const [lineFeed, tab, star, comma, point, dash, letterX, bar, times] = [10, 9, 42, 44, 46, 45, 120, 124, 0xd7];
+const [lineFeed, tab, star, comma, point, dash, letterX, bar, times] = [
+  10, 9, 42, 44, 46, 45, 120, 124, 0xd7,
+];
 const [mark, digit, letter, sign, blank] = [0, 1, 2, 3, 4];
 const blanks: ReadonlySet<number> = new Set([32, 95, 13, lineFeed]);
 const ascii = Uint8Array.from({ length: 128 }, (_, c) =>

@@ -95,6 +95,7 @@ export function wordSet(members: string | Iterable<string>): number {
   if (sets === mostSets) throw new Error(`More than ${mostSets} sets of words.`);
   const bit = 1 << sets;
   sets += 1;
-  for (const member of typeof members === 'string' ? members.split(' ') : members) addWord(member).sets |= bit;
+  for (const member of typeof members === 'string' ? members.split(' ') : members)
+    addWord(member).sets |= bit;
   return bit;
 }
