@@ -3,6 +3,7 @@ import { byShape, wordsUnknown } from './choose-by-shape.ts';
 import { correctionIn, designationsIn, type FoundDesignation } from './find-designations.ts';
 import { count } from './reading/count.ts';
 import type { Hit } from './reading/dictionary.ts';
+import { asking } from './reading/doubts.ts';
 import { findHead, type Head } from './reading/head.ts';
 import type { Line } from './reading/line.ts';
 import { isNotAPart } from './reading/not-a-part.ts';
@@ -127,9 +128,9 @@ function byHeadings(
 }
 
 /** Why a line cannot be read by itself: it asks, repeats the line above, or is two lines run together. */
-function leftOpen({ tokens, hits, groups }: Line): string | null {
+function leftOpen({ tokens, sets, hits, groups }: Line): string | null {
   if (tokens.length === 0) return null;
-  if (tokens.some(t => t.text === '?') && hits.every(h => h.nouns.length === 0) && groups.length === 0)
+  if ((sets & asking) !== 0 && hits.every(h => h.nouns.length === 0) && groups.length === 0)
     return 'the line itself asks';
   if (tokens.every(t => t.text === '"')) return 'the same as the line above';
   const first = tokens[0]!;
@@ -153,7 +154,6 @@ function leftOpen({ tokens, hits, groups }: Line): string | null {
 
 /** Where a name may stand behind its reference: in the next cell, or in the same. */
 const nameBehind = (tokens: readonly Token[], at: number) => (tokens[at + 1]?.text === '|' ? at + 2 : at + 1);
-
 
 /** Standards that are a finer kind of what a general word says. */
 const narrows: Readonly<Partial<Record<CategoryName, readonly CategoryName[]>>> = {

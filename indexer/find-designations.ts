@@ -11,8 +11,11 @@ export interface FoundDesignation {
 const stems = wordSet(stemsOf.keys());
 const corrections = wordSet('not was');
 
+const none: readonly FoundDesignation[] = [];
+
 /** Every designation that begins at a piece one of the categories knows. */
-export function designationsIn(line: Line): FoundDesignation[] {
+export function designationsIn(line: Line): readonly FoundDesignation[] {
+  if ((line.sets & stems) === 0) return none;
   const found: FoundDesignation[] = [];
   const corrected = correctionIn(line);
   const end = corrected < 0 ? line.tokens.length : corrected;
@@ -30,8 +33,12 @@ export function designationsIn(line: Line): FoundDesignation[] {
 }
 
 /** Where a line says what its part is not, or was: 608 (not 688). */
-export const correctionIn = ({ tokens }: Line): number =>
-  tokens.findIndex((token, at) => at > 0 && isIn(token, corrections) && tokens[at + 1]?.kind === 'number');
+export const correctionIn = ({ tokens, sets }: Line): number =>
+  (sets & corrections) === 0
+    ? -1
+    : tokens.findIndex(
+        (token, at) => at > 0 && isIn(token, corrections) && tokens[at + 1]?.kind === 'number',
+      );
 
 /** The 625 of DIN 625 is no bearing's number. */
 const isNumberOfStandard = ({ standards }: Line, at: number) =>

@@ -61,8 +61,31 @@ export const stemsOf: ReadonlyMap<string, readonly CategoryDefinition[]> = gathe
 function inOneOrder(of: CategoryDefinition): CategoryDefinition {
   const { name, title, plural, dims, itemAttrs, labels, words, standards, stems, designationAt, settle } = of;
   const { sizeDims, write, parse, sizes, designations, drawing, rules, tools, examples } = of;
-  const front = { name, title, plural, dims, itemAttrs, labels, words, standards, stems, designationAt, settle };
-  return { ...front, sizeDims, write, parse, sizes, designations, drawing, rules, tools, examples } as CategoryDefinition;
+  const front = {
+    name,
+    title,
+    plural,
+    dims,
+    itemAttrs,
+    labels,
+    words,
+    standards,
+    stems,
+    designationAt,
+    settle,
+  };
+  return {
+    ...front,
+    sizeDims,
+    write,
+    parse,
+    sizes,
+    designations,
+    drawing,
+    rules,
+    tools,
+    examples,
+  } as CategoryDefinition;
 }
 
 /** Checks each definition as it is registered: one that lacks something stops the program. */

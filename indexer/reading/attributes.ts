@@ -11,7 +11,8 @@ const purpose = wordSet('for fur fuer zu zum zur pour para voor fits holds secur
 const stops = wordSet(', ; : ( ) | [ ]');
 
 /** Tokens that only say what the part is for: 1 for each. Null where no word says so. */
-function aside({ tokens }: Line): Uint8Array | null {
+function aside({ tokens, sets }: Line): Uint8Array | null {
+  if ((sets & purpose) === 0) return null;
   let out: Uint8Array | null = null;
   let on = false;
   for (let at = 0; at < tokens.length; at++) {

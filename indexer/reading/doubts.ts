@@ -1,7 +1,8 @@
 import { categoriesOf, type Hit, kindBits } from './dictionary.ts';
+import type { Group } from './groups.ts';
 import type { Line } from './line.ts';
 import type { Measure } from './measures.ts';
-import { severalCounts } from './quantity.ts';
+import { bracket, severalCounts } from './quantity.ts';
 import { choiceWords } from './ranges.ts';
 import type { CategoryName } from './reading.ts';
 import type { Token } from './tokens.ts';
@@ -23,12 +24,14 @@ const mended = (line: Line): string | null => (line.mended ? 'a misread word was
 const twice = (line: Line): string | null =>
   differing(line).length > 0 ? 'more than one size in one line' : null;
 
+const none: readonly Measure[] = [];
+
 /** The sizes of the first of several groups that another group of the line gives otherwise. */
-export function differing({ groups }: Line): Measure[] {
-  if (groups.length < 2) return [];
+export function differing({ groups }: Line): readonly Measure[] {
+  if (groups.length < 2) return none;
   const joined = groups.filter(g => g.joined && !g.thread && g.measures.length >= 2);
-  const [first, ...others] = joined;
-  if (!first) return [];
+  if (joined.length < 2) return none;
+  const [first, ...others] = joined as [Group, ...Group[]];
   const near = (a: number, b: number) => Math.abs(a - b) <= Math.max(30, a * 0.02);
   const alike = others.filter(g => g.measures.length === first.measures.length);
   return first.measures.filter((m, i) => alike.some(g => !near(m.um, g.measures[i]!.um)));
@@ -44,7 +47,8 @@ const range = ({ ranged }: Line): string | null =>
   ranged ? 'a range or a choice of sizes, not one size' : null;
 
 /** Two sizes to choose from: M3 or M4, 10/12 mm long. */
-function alternatives({ tokens, measures, threads }: Line): string | null {
+function alternatives({ tokens, sets, measures, threads }: Line): string | null {
+  if ((sets & choiceWords) === 0) return null;
   for (let at = 1; at + 1 < tokens.length; at++) {
     if (!isIn(tokens[at]!, choiceWords)) continue;
     const sizes = [...measures, ...threads];
@@ -59,11 +63,12 @@ const several = ({ hits }: Line): string | null =>
   hits.some(h => (h.kinds & kindBits.loose) !== 0) ? 'several kinds under one name' : null;
 
 /** A count for each of several parts: 0.1 (2x), 0.3 (1x). */
-const counts = ({ tokens }: Line): string | null =>
-  severalCounts(tokens) ? 'more than one quantity in one line' : null;
+const counts = ({ tokens, sets }: Line): string | null =>
+  (sets & bracket) !== 0 && severalCounts(tokens) ? 'more than one quantity in one line' : null;
 
 /** Two kinds of part in one line: screw and nut, bolt + washer, washer or shim. */
-function together({ tokens, hits }: Line): string | null {
+function together({ tokens, sets, hits }: Line): string | null {
+  if ((sets & (joining | choiceWords)) === 0) return null;
   let before: Hit | null = null;
   for (const hit of hits) {
     if (hit.nouns.length === 0) continue;
@@ -95,15 +100,18 @@ function areOther(a: Hit, b: Hit): boolean {
 }
 
 /** A thread whose figure a scanner may have made a letter: nut MS. */
-const lettered = ({ tokens, threads, measures, text }: Line): string | null => {
-  if (threads.length > 0 || measures.length > 0) return null;
+const lettered = ({ tokens, sets, threads, measures, text }: Line): string | null => {
+  if ((sets & likeThread) === 0 || threads.length > 0 || measures.length > 0) return null;
   const alone = tokens.filter((_, at) => !(tokens[at + 1]?.kind === 'number' && tokens[at + 1]!.gap === 0));
   const found = alone.map(t => text.slice(t.start, t.end)).find(printed => /^M[IlOSBZ]$/.test(printed));
   return found ? `“${found}” may be a thread` : null;
 };
 
-const question = ({ tokens }: Line): string | null =>
-  tokens.some(t => t.text === '?') ? 'the line itself asks' : null;
+/** What a line asks by. */
+export const asking = wordSet('?');
+const likeThread = wordSet('mi ml mo ms mb mz');
+
+const question = ({ sets }: Line): string | null => ((sets & asking) !== 0 ? 'the line itself asks' : null);
 
 /** What is looked for, in the order in which it is told. */
 const looks = [misread, lettered, mended, twice, range, alternatives, several, counts, together, question];

@@ -1,4 +1,5 @@
 import type { Cell } from './cells.ts';
+import { holdsName } from './count.ts';
 import { categoriesOf, type Entry, type Hit, kindBits } from './dictionary.ts';
 import type { Line } from './line.ts';
 import type { Attrs, CategoryName } from './reading.ts';
@@ -24,6 +25,7 @@ export interface Head {
 
 /** Languages whose first noun of a phrase is its head; German and Dutch put what qualifies into one word with the noun. */
 const headFirst = new Set(['fr', 'it', 'es', 'de', 'nl']);
+const english: readonly string[] = ['en'];
 const stops = wordSet(', ; : ( ) [ ] | & + ! ?');
 
 interface Noun {
@@ -126,14 +128,21 @@ export function findHead(
   lang: string | undefined,
 ): Head | null {
   const { tokens, hits } = line;
-  if (!hits.some(hit => hit.nouns.length > 0)) return null;
-  const languages = languagesOf(hits, lang);
+  const named = hits.filter(hit => hit.nouns.length > 0);
+  if (named.length === 0) return null;
+  // One word of one meaning is that, whatever the language.
+  const plainly = named.length === 1 && named[0]!.nouns.length === 1;
+  const languages = plainly ? english : languagesOf(hits, lang);
   const sized = hasSizedThread(line);
   let fallback: Head | null = null;
   let unknownFirst = false;
   for (const cell of namingCells(line.cells)) {
+    if (!holdsName(cell, named)) {
+      unknownFirst ||= holdsUnknown(tokens, cell, hits);
+      continue;
+    }
     for (const { first, last, qualifies } of phrasesOf(tokens, cell, hits)) {
-      const nouns = nounsIn(first, last, line, languages, sized);
+      const nouns = nounsIn(first, last, named, line, languages, sized);
       if (nouns.length === 0) {
         for (let at = first; at <= last && !qualifies; at++)
           if (isUnknownWord(tokens, at)) unknownFirst = true;
@@ -172,13 +181,14 @@ export function findHead(
 function nounsIn(
   first: number,
   last: number,
-  { hits, labels, groups }: Pick<Line, 'hits' | 'labels' | 'groups'>,
+  named: readonly Hit[],
+  { labels, groups }: Pick<Line, 'labels' | 'groups'>,
   languages: readonly string[],
   sized: boolean,
 ): Noun[] {
   const nouns: Noun[] = [];
-  for (const hit of hits) {
-    if (hit.nouns.length === 0 || hit.first < first || hit.last > last || labels.has(hit.first)) continue;
+  for (const hit of named) {
+    if (hit.first < first || hit.last > last || labels.has(hit.first)) continue;
     const entry = preferred(hit.nouns, languages, groups);
     const describes = (hit.kinds & kindBits.modifier) !== 0 && isPlain(entry);
     const front = nouns[0];
@@ -191,6 +201,16 @@ function nounsIn(
 
 const isPlain = ({ meaning }: Entry) => meaning.kind === 'noun' && meaning.category === 'plain';
 
+/** Whether a word nobody knows stands in a cell, and not only behind a preposition. */
+function holdsUnknown(tokens: readonly Token[], cell: Cell, hits: readonly Hit[]): boolean {
+  let unknown = false;
+  for (let at = cell.first; at <= cell.last; at++) unknown ||= isUnknownWord(tokens, at);
+  if (!unknown) return false;
+  for (const { first, last, qualifies } of phrasesOf(tokens, cell, hits))
+    for (let at = first; at <= last && !qualifies; at++) if (isUnknownWord(tokens, at)) return true;
+  return false;
+}
+
 /** Whether a thread stands in the line with a length behind it. */
 const hasSizedThread = ({ groups }: Pick<Line, 'groups'>) =>
   groups.some(g => g.thread !== null && g.measures.length > 0);
@@ -200,7 +220,7 @@ function sizedBelow(
   { tokens, cells, groups, hits }: Pick<Line, 'tokens' | 'cells' | 'hits' | 'groups'>,
   cell: Cell,
 ): boolean {
-  if (cells.length === 1) return false;
+  if (!cells.some(c => c.first > cell.last && tokens[c.first]!.gap >= 9)) return false;
   const sized = (c: Cell) =>
     groups.some(g => (g.thread ?? g.joined) && g.first >= c.first && g.last <= c.last);
   if (sized(cell)) return false;

@@ -15,16 +15,19 @@ import { findQuantity } from './quantity.ts';
 import { behindThread } from './quantity-column.ts';
 import { dropRanges } from './ranges.ts';
 import type { LineContext, SizeOrders } from './reading.ts';
-import { type StandardName, standardAt } from './standards.ts';
-import { formLetters, takeFigures, takePrices } from './take.ts';
+import { bodies, type StandardName, standardAt } from './standards.ts';
+import { formLetters, money, takeFigures, takePrices } from './take.ts';
 import { takeThousands } from './thousands.ts';
-import { type Thread, threadAt } from './threads.ts';
+import { beginThread, type Thread, threadAt } from './threads.ts';
 import { type Token, take, tokenise } from './tokens.ts';
+import { setsOf } from './vocabulary.ts';
 
 /** A line cut up once: everything the categories judge by. They never look at the text again. */
 export interface Line {
   text: string;
   tokens: Token[];
+  /** The sets that its words are in, together, as {@link wordSet} gives them. */
+  sets: number;
   cells: Cell[];
   hits: Hit[];
   threads: Thread[];
@@ -75,8 +78,9 @@ export function analyse(text: string, context: LineContext, dictionary: Dictiona
   const taught = context.decimal ? takeThousands(tokens, context.decimal) : [];
   const cells = nameCells(cutCells(tokens), heading.columns, tokens);
   silenceAsides(tokens, cells);
-  const standards = readEach(tokens, standardAt);
-  const threads = readEach(tokens, threadAt);
+  const sets = setsOf(tokens);
+  const standards = (sets & bodies) === 0 ? [] : readEach(tokens, standardAt);
+  const threads = (sets & beginThread) === 0 ? [] : readEach(tokens, threadAt);
   let hits = dictionary.find(tokens);
   if (standards.length > 0) hits = hits.filter(outside(standards));
   if (context.abbreviations) {
@@ -85,9 +89,9 @@ export function analyse(text: string, context: LineContext, dictionary: Dictiona
     taught.push(...own.notes);
   }
   setKnown(tokens, hits);
-  takePrices(tokens);
-  const qty = findQuantity(tokens, cells, hits) ?? behindThread(tokens, threads, heading.hits);
-  takeFigures(tokens, cells, hits, qty);
+  if ((sets & money) !== 0) takePrices(tokens);
+  const qty = findQuantity(tokens, sets, cells, hits) ?? behindThread(tokens, threads, heading.hits);
+  takeFigures(tokens, sets, cells, hits, qty);
   const measures = readMeasures(tokens, gluedLabels(tokens, hits), context);
   const labels = labelSizes(tokens, measures, cells, hits, formLetters(tokens, standards));
   const groups = groupSizes(tokens, threads, measures, labels);
@@ -99,6 +103,7 @@ export function analyse(text: string, context: LineContext, dictionary: Dictiona
   return {
     text,
     tokens,
+    sets,
     cells,
     hits,
     threads,

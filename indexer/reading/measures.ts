@@ -60,7 +60,7 @@ const mayStandBefore = new Set('× ø ( [ { = : " - / + | , ; ~ . < > # \' & ? !
 const money = new Set(['$', '€', '£']);
 const fractionBottoms = new Set([2, 4, 8, 16, 32, 64, 128]);
 
-const valueOf = ({ text, decimals }: Token): number =>
+const printedValue = ({ text, decimals }: Token): number =>
   Number(decimals > 0 && text.includes(',') ? text.replace(',', '.') : text);
 
 /** What the line's document says of its bare numbers. */
@@ -89,7 +89,7 @@ export function measureAt(
   }
   if (at > 0 && (money.has(tokens[at - 1]!.text) || isOrdinal(tokens, at))) return null;
   let last = at;
-  let value = valueOf(token);
+  let value = printedValue(token);
   let fraction = false;
   if (!Number.isFinite(value)) return null;
   const lone = fractionEnd(tokens, at);

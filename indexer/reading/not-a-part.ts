@@ -54,9 +54,11 @@ function isRuled({ text, measures, threads }: Line): boolean {
 }
 
 /** An entry without a name that only sends to another number: (discontinued) use 24-118. */
-function isReplaced({ tokens }: Line): boolean {
-  const replaced = tokens.some(t => isIn(t, replacedWords));
-  return replaced && tokens.every(t => t.kind !== 'word' || isIn(t, replacedWords | sendingWords));
+function isReplaced({ tokens, sets }: Line): boolean {
+  return (
+    (sets & replacedWords) !== 0 &&
+    tokens.every(t => t.kind !== 'word' || isIn(t, replacedWords | sendingWords))
+  );
 }
 
 const replacedWords = wordSet(

@@ -5,25 +5,32 @@ import { byLastNumber } from './quantity-column.ts';
 import type { Token } from './tokens.ts';
 import { isIn, wordSet } from './vocabulary.ts';
 
+/** What closes a bracket, and the times sign. */
+export const bracket = wordSet(')');
+const timesSign = wordSet('×');
 /** Counters glued to their number: 4個, 4no. */
 const counters = wordSet('個 ヶ ケ コ こ 本 枚 つ 組 no nos off');
 
 /**
  * Finds the quantity: `Qty 4`, `4 pcs`, `2x …`, `… x2`, `(4)`, a quantity cell, or the last column of columns run together.
  *
+ * @param sets the sets that the tokens' words are in
  * @param hits the dictionary's finds, by first token
  */
 export function findQuantity(
   tokens: readonly Token[],
+  sets: number,
   cells: readonly Cell[],
   hits: readonly Hit[],
 ): Quantity | null {
-  if (severalCounts(tokens)) return null;
+  const bracketed = (sets & bracket) !== 0;
+  if (bracketed && severalCounts(tokens)) return null;
   return (
     byColumn(tokens, cells) ??
     byWord(tokens, hits) ??
-    byTimes(tokens, cells, hits) ??
-    byBracket(tokens, cells) ??
+    ((sets & counters) !== 0 ? byCounter(tokens) : null) ??
+    ((sets & timesSign) !== 0 ? byTimes(tokens, cells, hits) : null) ??
+    (bracketed ? byBracket(tokens, cells) : null) ??
     byDash(tokens) ??
     byCell(tokens, cells, hits) ??
     byLastNumber(tokens, cells, hits) ??
@@ -103,6 +110,11 @@ function byWord(tokens: readonly Token[], hits: readonly Hit[]): Quantity | null
     if (count(tokens[at]) !== null && !inSize && tokens[hit.first]!.gap <= 1 && !isPack(tokens, hits, at))
       return only(count(tokens[at]), at, hit.last);
   }
+  return null;
+}
+
+/** `4個`, `4no`. */
+function byCounter(tokens: readonly Token[]): Quantity | null {
   for (let at = 1; at < tokens.length; at++) {
     if (tokens[at]!.gap > 0 || !isIn(tokens[at]!, counters)) continue;
     if (count(tokens[at - 1]) !== null) return only(count(tokens[at - 1]), at - 1, at);
@@ -145,7 +157,7 @@ function byTimes(tokens: readonly Token[], cells: readonly Cell[], hits: readonl
         return only(leading, open, open + 1);
     }
     for (let at = cell.first; at <= cell.last; at++) {
-      if (tokens[at]!.text !== '×') continue;
+      if (!isIn(tokens[at]!, timesSign)) continue;
       const after = count(tokens[at + 1]);
       const before = tokens[at - 1];
       const beforeCount = count(before);

@@ -10,7 +10,8 @@ export interface StandardName {
   end: number;
 }
 
-const bodies = wordSet('din iso jis ansi asme bs uni nf gb vsm nen une as en');
+/** Who publishes standards. */
+export const bodies = wordSet('din iso jis ansi asme bs uni nf gb vsm nen une as en');
 
 /** Reads a standard that begins at a token: body, more bodies (DIN EN ISO), number, and the part an ISO number carries. */
 export function standardAt(tokens: readonly Token[], at: number): StandardName | null {

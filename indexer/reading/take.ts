@@ -8,6 +8,7 @@ import { isIn, wordSet } from './vocabulary.ts';
 /** Marks the figures that are no sizes, whatever they look like: quantities, references, part numbers, prices, grades. */
 export function takeFigures(
   tokens: readonly Token[],
+  sets: number,
   cells: readonly Cell[],
   hits: readonly Hit[],
   qty: Quantity | null,
@@ -19,7 +20,7 @@ export function takeFigures(
   if (qty || tokens.at(-1)?.text === 'ref') takeReference(tokens, cells);
   takeDashNumber(tokens);
   takePartNumber(tokens);
-  takeDiametralPitch(tokens);
+  if ((sets & diametralPitch) !== 0) takeDiametralPitch(tokens);
   takePhrases(tokens, hits);
 }
 
@@ -34,7 +35,8 @@ export function takePrices(tokens: readonly Token[]): void {
   }
 }
 
-const money = wordSet('$ € £ ¥ eur usd gbp chf cny rmb jpy czk pln zł kc sek nok dkk aud cad');
+/** Signs and letters of money. */
+export const money = wordSet('$ € £ ¥ eur usd gbp chf cny rmb jpy czk pln zł kc sek nok dkk aud cad');
 
 /** Columns whose numbers are no sizes. */
 const foreign = new Set(['ref', 'partNumber', 'price', 'weight', 'qty', 'unit']);

@@ -52,6 +52,8 @@ function mayBegin(tokens: readonly Token[], at: number): boolean {
 
 const beginnings = wordSet('m no nr ba st #');
 const behindNumber = wordSet('/ - ba');
+/** What stands in every line that prints a thread. */
+export const beginThread = beginnings | behindNumber;
 
 type Found = Pick<Thread, 'name' | 'kind' | 'major' | 'last'>;
 

@@ -81,6 +81,13 @@ function growPlaces(): void {
 /** Whether a token's word is in a set, or in one of several. */
 export const isIn = ({ word }: { word: Word }, set: number): boolean => (word.sets & set) !== 0;
 
+/** Every set that a word of the tokens is in, together: a line that lacks the set is spared the look. */
+export function setsOf(tokens: readonly { word: Word }[]): number {
+  let sets = 0;
+  for (const { word } of tokens) sets |= word.sets;
+  return sets;
+}
+
 /** Bits of a whole number. */
 const mostSets = 31;
 let sets = 0;
