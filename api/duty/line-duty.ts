@@ -52,21 +52,27 @@ export async function lineDuties(tx: Tx, which: SQL): Promise<Map<string, DutyAn
       select distinct on (up.line) up.line, up.depth, duty.duty, duty.standing, duty.word
       from up join duty on duty.part = up.part and duty.standing = 'confirmed'
       order by up.line, up.depth, duty.duty = 'ordinary'
+    ),
+    -- Asked once for each list, however many lines of it there are.
+    list as (select distinct diagram, model from line),
+    spoken_of as (
+      select diagram, model from list
+      union
+      select list.diagram, model_column.model from list join model_column on model_column.diagram = list.diagram
+    ),
+    of_list as (
+      select distinct on (spoken_of.diagram) spoken_of.diagram, duty.duty, duty.standing, duty.word
+      from spoken_of join duty on duty.model = spoken_of.model
+      -- A list for several models has one answer for its own name and may have one for each: the gravest counts.
+      order by spoken_of.diagram, duty.duty in ('ordinary', 'not-stated'), duty.standing <> 'confirmed', duty.model
     )
     select line.id as line, nearest.depth,
-           coalesce(nearest.duty, of_model.duty) as duty,
-           coalesce(nearest.standing, of_model.standing) as standing,
-           case when nearest.line is null then of_model.word else nearest.word end as word
+           coalesce(nearest.duty, of_list.duty) as duty,
+           coalesce(nearest.standing, of_list.standing) as standing,
+           case when nearest.line is null then of_list.word else nearest.word end as word
     from line
     left join nearest on nearest.line = line.id
-    left join lateral (
-      select duty.duty, duty.standing, duty.word from duty
-      where duty.model = line.model
-         or duty.model in (select model_column.model from model_column where model_column.diagram = line.diagram)
-      -- A list for several models has one answer for its own name and may have one for each: the gravest counts.
-      order by duty.duty in ('ordinary', 'not-stated'), duty.standing <> 'confirmed', duty.model
-      limit 1
-    ) as of_model on true`);
+    left join of_list on of_list.diagram = line.diagram`);
   return new Map(
     rows.map(({ line, depth, duty, standing, word }) => {
       const from = depth === null ? 'model' : depth === 0 ? 'part' : 'assembly';

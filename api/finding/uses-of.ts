@@ -36,9 +36,14 @@ export async function usesOf(tx: Tx, size: string, from = 0) {
 
 async function usesIn(tx: Tx, size: string, models: string[]): Promise<Use[]> {
   if (models.length === 0) return [];
-  const lists = sql`(select id from diagram where model in ${models}
-                     union select diagram from model_column where model in ${models})`;
-  const taking = sql`row.diagram in ${lists} and row.part in (select id from part where part.size = ${size})`;
+  const rows = await tx.execute<{ id: string }>(sql`
+    select row.id
+    from row join part on part.id = row.part
+    where part.size = ${size} and row.outcome = 'taken' and row.diagram in (
+      select id from diagram where model in ${models}
+      union select diagram from model_column where model in ${models})`);
+  if (rows.length === 0) return [];
+  const taking = sql`row.id in ${rows.map(row => row.id)}`;
   const wanted = new Set(models);
   const lines = (await listLines(tx, taking)).filter(line => wanted.has(line.model.id));
   const parts = await partRefs(tx, [...new Set(lines.flatMap(line => line.part ?? []))]);

@@ -7,17 +7,21 @@ import { ofModel } from '../models/model-lines.ts';
 export async function partRefs(tx: Tx, ids: string[]): Promise<Map<string, PartRef>> {
   if (ids.length === 0) return new Map();
   const rows = await tx.execute<PartRef & Record<string, unknown>>(sql`
+    with used as (
+      select row.part, of_model.model from row join diagram on diagram.id = row.diagram ${ofModel}
+      where row.part in ${ids} and not of_model.family
+      group by row.part, of_model.model
+    ),
+    named as (
+      select used.part, jsonb_agg(jsonb_build_object('id', model.id, 'name', model.name) order by model.name) as models
+      from used join model on model.id = used.model
+      group by used.part
+    )
     select part.id, jsonb_build_object('id', maker.id, 'name', maker.name) as maker, part.number, part.name,
-           part.category, part.size, part.item, part.review, coalesce(used.models, '[]') as models
+           part.category, part.size, part.item, part.review, coalesce(named.models, '[]') as models
     from part
     join maker on maker.id = part.maker
-    left join lateral (
-      select jsonb_agg(jsonb_build_object('id', model.id, 'name', model.name) order by model.name) as models
-      from model
-      where model.id in (
-        select of_model.model from row join diagram on diagram.id = row.diagram ${ofModel}
-        where row.part = part.id and not of_model.family)
-    ) as used on true
+    left join named on named.part = part.id
     where part.id in ${ids}`);
   return new Map(rows.map(row => [row.id, { ...row }]));
 }

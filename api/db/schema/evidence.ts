@@ -41,6 +41,6 @@ export const evidence = pgTable(
       foreignColumns: [diagram.workshop, diagram.id],
     }).onDelete('cascade'),
     index('evidence_part').on(table.workshop, table.part),
-    index('evidence_diagram').on(table.workshop, table.diagram),
+    index('evidence_row').on(table.workshop, table.diagram, table.rowKey),
   ],
 );
