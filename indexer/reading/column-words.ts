@@ -60,7 +60,7 @@ const words: [Role, number, string][] = [
     'qty',
     1,
     `qty, quantity, quant, no off, number off, no req, no reqd, no required, req, reqd, required, qty per, qty per unit, qty unit,
-     qty per assy, per unit, per assy, pcs, count, amount, menge, stk, stuck, stuckzahl, stckz, anzahl, anz, mge, qte, quantite,
+     qty per assy, per unit, per assy, pcs, pieces, no of pieces, number of pieces, pezzi per, piezas, stuckzahlen, count, amount, menge, stk, stuck, stuckzahl, stckz, anzahl, anz, mge, qte, quantite,
      nombre, nbre, nb, qt, qts, qta, quantita, q, n pezzi, pezzi, pz, cant, cantidad, uds, unidades, ctd, cdad, aantal, st,
      stuks, hoeveelheid, aant, ct, cnt, nos, no of, number of, nbr, no needed, number needed, qty needed, quantity needed,
      needed, qty required, quantity required, total qty, total quantity, qty total, units, how many, stucke, benotigt,
@@ -100,7 +100,8 @@ const words: [Role, number, string][] = [
   [
     'other',
     1,
-    `weight, gewicht, poids, peso, zone, grid, sheet, page, seite, drawing, revision, rev, supplier, suppliers, vendor, vendors,
+    `weight, gewicht, poids, peso, stock, in stock, on hand, stock qty, stock level, bin, shelf, bestand, lagerbestand, lager, lagerort,
+     auf lager, en stock, giacenza, magazzino, existencias, almacen, voorraad, magazijn, date, datum, data, fecha, 在庫, 在庫数, 棚番, zone, grid, sheet, page, seite, drawing, revision, rev, supplier, suppliers, vendor, vendors,
      manufacturer, mfr, mfg, brand, source, sources, shop, store, where to buy, link, links, url, image, picture, photo, use, used in,
      used for, usage, purpose, application, location, where used, function, category, group, subassembly, assembly, colour, color,
      farbe, lieferant, hersteller, bezugsquelle, quelle, verwendung, zweck, bild, fournisseur, fabricant, lien, utilisation, usage,

@@ -156,6 +156,35 @@ describe('on a bench of one’s own', () => {
     await page.getByRole('link', { name: 'Tarn 3' }).waitFor();
   });
 
+  test('what the columns of a pasted list hold is put right before it is kept, and is kept so', async () => {
+    const page = await arrive();
+    await startBench(page, 'Column bench');
+    await page.goto('/');
+    const box = page.getByLabel(/A parts list from a sheet/);
+    await box.fill('Pos;Pieces;Name;Stock\n1;4;Ball bearing 5x11x4;2\n2;6;Screw M3x8;9\n3;1;Housing;3\n');
+    await page.getByRole('button', { name: 'Read this list' }).click();
+    await page.getByText('3 lines read').waitFor();
+    const pieces = () => section(page, 'Its lines').locator('td.qty').allInnerTexts();
+    const said = (await pieces()).map(text => text.replace(/\D/g, ''));
+    await page.getByText('Say what its columns hold').click();
+    await page.getByLabel('Pieces', { exact: true }).selectOption('other');
+    await page.getByLabel('Stock', { exact: true }).selectOption('qty');
+    await page.getByRole('button', { name: 'Read it so' }).click();
+    await expect
+      .poll(async () => (await pieces()).map(text => text.replace(/\D/g, '')))
+      .toEqual(['2', '9', '3']);
+    expect(said).toEqual(['4', '6', '1']);
+    await page.getByRole('button', { name: 'Keep this list' }).click();
+    await page.getByLabel('Maker', { exact: true }).fill('Ondrey');
+    await page.getByLabel('Model', { exact: true }).fill('Tarn 9');
+    await page.getByRole('button', { name: /^Keep it on/ }).click();
+    await page.getByText('3 lines read').waitFor();
+    await page
+      .getByRole('button', { name: /Screw M3x8/ })
+      .getByText('9')
+      .waitFor();
+  });
+
   test('a doubtful line is corrected by keyboard, and the correction is undone', async () => {
     const page = await arrive();
     await startBench(page, 'Checking bench');

@@ -4,13 +4,14 @@ import { useLocation } from 'wouter';
 import { type Duty, proposeDuty } from '../../indexer/index.ts';
 import { api } from '../api.ts';
 import { useBench } from '../bench.tsx';
+import type { Given } from '../diagrams/column-choices.tsx';
 import { DutyChoice } from '../part/duty.tsx';
 import { Button, Field } from '../ui/controls.tsx';
 import { Refused } from '../ui/states.tsx';
 import { useSay } from '../ui/toast.tsx';
 
 /** Keeps a pasted list on the bench shown: asks whose it is, and once whether it lifts, holds, brakes or steers. */
-export function KeepList({ text, name }: { text: string; name: string }) {
+export function KeepList({ text, name, columns }: { text: string; name: string; columns: Given }) {
   const { bench } = useBench();
   const [, navigate] = useLocation();
   const client = useQueryClient();
@@ -35,7 +36,14 @@ export function KeepList({ text, name }: { text: string; name: string }) {
   const proposed = word ? `The list says “${word}”: it counts as critical until you answer.` : undefined;
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    keep.mutate({ maker: maker.trim(), model: model.trim(), duty, name: name || 'pasted list', text });
+    keep.mutate({
+      maker: maker.trim(),
+      model: model.trim(),
+      duty,
+      name: name || 'pasted list',
+      text,
+      ...(columns ? { columns } : {}),
+    });
   };
   if (!open)
     return (

@@ -43,7 +43,14 @@ export function PasteBox() {
           <p>The text is still in the box; nothing was stored.</p>
         </Refused>
       ) : null}
-      {read.data && !read.isPending ? <PastedAnswer pasted={read.data} text={read.variables.text} /> : null}
+      {read.data && !read.isPending ? (
+        <PastedAnswer
+          pasted={read.data}
+          text={read.variables.text}
+          columns={read.variables.columns ?? null}
+          onColumns={columns => read.mutate({ text: read.variables.text, ...(columns ? { columns } : {}) })}
+        />
+      ) : null}
     </Section>
   );
 }

@@ -1,4 +1,5 @@
 import type { Pasted, PastedRow } from '../../api/answers/index.ts';
+import { ColumnChoices, type Given } from '../diagrams/column-choices.tsx';
 import { hazardsOf } from '../part/caution.tsx';
 import { ReadText } from '../part/read-text.tsx';
 import { Size, titleOf } from '../part/size.tsx';
@@ -7,8 +8,16 @@ import { Section } from '../ui/sheet.tsx';
 import { Empty } from '../ui/states.tsx';
 import { KeepList } from './keep-list.tsx';
 
-/** What a pasted list holds: its sizes first, then its rows; and the way to keep it. */
-export function PastedAnswer({ pasted, text }: { pasted: Pasted; text: string }) {
+interface PastedAnswerProps {
+  pasted: Pasted;
+  text: string;
+  /** What a person said of its columns. */
+  columns: Given;
+  onColumns: (columns: Given) => void;
+}
+
+/** What a pasted list holds: its sizes first, then its rows; and the ways to put its columns right and to keep it. */
+export function PastedAnswer({ pasted, text, columns, onColumns }: PastedAnswerProps) {
   const taken = pasted.rows.filter(row => row.outcome === 'taken');
   const doubtful = taken.filter(row => row.reading?.review);
   if (taken.length === 0)
@@ -18,6 +27,7 @@ export function PastedAnswer({ pasted, text }: { pasted: Pasted; text: string })
           {pasted.faults[0]?.message ?? 'Every line looks like a heading or a note.'}{' '}
           {pasted.faults[0]?.remedy ?? 'Paste the lines with their part numbers and descriptions.'}
         </p>
+        <PastedColumns tables={pasted.tables} columns={columns} onColumns={onColumns} />
       </Empty>
     );
   return (
@@ -26,7 +36,8 @@ export function PastedAnswer({ pasted, text }: { pasted: Pasted; text: string })
         {count(taken.length, 'line')} read, {count(pasted.sizes.length, 'size')}
         {doubtful.length > 0 ? `, ${doubtful.length} to check` : ', none to check'}
       </p>
-      <KeepList text={text} name={pasted.document.name} />
+      <KeepList text={text} name={pasted.document.name} columns={columns} />
+      <PastedColumns tables={pasted.tables} columns={columns} onColumns={onColumns} />
       <div className="columns">
         <Section title="Its lines" aside={`${taken.length} of ${pasted.rows.length} rows`}>
           <PastedRows rows={taken} />
@@ -59,6 +70,18 @@ export function PastedAnswer({ pasted, text }: { pasted: Pasted; text: string })
         </Section>
       </div>
     </div>
+  );
+}
+
+type PastedColumnsProps = Pick<PastedAnswerProps, 'columns' | 'onColumns'> & Pick<Pasted, 'tables'>;
+
+function PastedColumns({ tables, columns, onColumns }: PastedColumnsProps) {
+  if (tables.length === 0) return null;
+  return (
+    <details open={columns !== null}>
+      <summary>Say what its columns hold</summary>
+      <ColumnChoices tables={tables} given={columns} busy={false} onGive={onColumns} />
+    </details>
   );
 }
 
