@@ -4,6 +4,7 @@ import type {
   DiagramColumns,
   DutyRequest,
   JobChange,
+  Joining,
   NeedChange,
   NewBalloon,
   NewBench,
@@ -11,7 +12,13 @@ import type {
   NewDiagramText,
   NewJob,
   NewNeed,
+  NewPerson,
+  NewToken,
+  PasswordByLink,
+  PasswordChange,
   Paste,
+  PersonChange,
+  SignIn,
 } from '../api/answers/index.ts';
 import type { AppType } from '../api/app.ts';
 import type { Duty } from '../indexer/index.ts';
@@ -47,7 +54,7 @@ async function of<Answer>(asked: Promise<ClientResponse<Answer>>): Promise<Answe
   return (await response.json()) as Answer;
 }
 
-const { benches, diagrams, jobs, models, needs, parts } = service;
+const { benches, diagrams, jobs, models, needs, parts, people, sessions, tokens } = service;
 
 /** A document to be taken in, and whose it is. */
 export interface NewFile {
@@ -59,6 +66,30 @@ export interface NewFile {
 
 /** What the page asks of the service, one line a question. */
 export const api = {
+  session: () => of(service.session.$get()),
+  signIn: (json: SignIn) => of(service.session.$post({ json })),
+  signOut: () => of(service.session.$delete()),
+  invitation: (link: string) => of(service.invitation.$post({ json: { link } })),
+  join: (json: Joining) => of(service.invitation.join.$post({ json })),
+  passwordByLink: (json: PasswordByLink) => of(service.password['by-link'].$post({ json })),
+  changePassword: (json: PasswordChange) => of(service.password.$put({ json })),
+  sessions: () => of(sessions.$get()),
+  endSession: (session: string) => of(sessions[':session'].$delete({ param: { session } })),
+  endOtherSessions: () => of(sessions.$delete()),
+  eraseMe: (password: string) => of(service.person.erase.$post({ json: { password } })),
+
+  people: () => of(people.$get()),
+  invite: (json: NewPerson) => of(people.$post({ json })),
+  changePerson: (person: string, json: PersonChange) =>
+    of(people[':person'].$patch({ param: { person }, json })),
+  removePerson: (person: string) => of(people[':person'].$delete({ param: { person } })),
+  linkFor: (person: string) => of(people[':person'].link.$post({ param: { person } })),
+  erasePerson: (person: string) => of(people[':person'].erase.$post({ param: { person } })),
+  tokens: () => of(tokens.$get()),
+  newToken: (json: NewToken) => of(tokens.$post({ json })),
+  revokeToken: (token: string) => of(tokens[':token'].$delete({ param: { token } })),
+  trail: (before: string | null) => of(service.trail.$get({ query: before ? { before } : {} })),
+
   benches: () => of(benches.$get()),
   newBench: (json: NewBench) => of(benches.$post({ json })),
   openBench: (bench: string) => of(benches[':bench'].open.$post({ param: { bench } })),

@@ -11,6 +11,11 @@ import { SizePage } from './find/size-page.tsx';
 import { JobPage } from './jobs/job-page.tsx';
 import { JobsPage } from './jobs/jobs-page.tsx';
 import { OrderPage } from './order/order-page.tsx';
+import { PeoplePage } from './people/people-page.tsx';
+import { TokensPage } from './people/tokens-page.tsx';
+import { TrailPage } from './people/trail-page.tsx';
+import { WhoProvider } from './people/who.tsx';
+import { YouPage } from './people/you-page.tsx';
 import { StartPage } from './start/start-page.tsx';
 import { Top } from './top.tsx';
 import { Sheet } from './ui/sheet.tsx';
@@ -26,101 +31,123 @@ const GaugePage = lazy(async () => ({ default: (await import('./gauge/gauge-page
 export function App() {
   return (
     <Toasts>
-      <BenchProvider>
-        <a className="skip no-print" href="#content">
-          Skip to the sheet
-        </a>
-        <Top />
-        <FocusOnArrival />
-        <Switch>
-          <Route path="/" component={StartPage} />
-          <Route path="/find">
-            <AtABench>
-              <FindPage />
-            </AtABench>
-          </Route>
-          <Route path="/compare">
-            <AtABench>
-              <ComparePage />
-            </AtABench>
-          </Route>
-          <Route path="/sizes/:size">
-            {({ size }) => (
+      <WhoProvider>
+        <BenchProvider>
+          <a className="skip no-print" href="#content">
+            Skip to the sheet
+          </a>
+          <Top />
+          <FocusOnArrival />
+          <Switch>
+            <Route path="/" component={StartPage} />
+            <Route path="/find">
               <AtABench>
-                <SizePage size={decodeURIComponent(size)} />
+                <FindPage />
               </AtABench>
-            )}
-          </Route>
-          <Route path="/parts/:part">
-            {({ part }) => (
+            </Route>
+            <Route path="/compare">
               <AtABench>
-                <PartPage id={part} />
+                <ComparePage />
               </AtABench>
-            )}
-          </Route>
-          <Route path="/measure/:category?">
-            {({ category }) => (
+            </Route>
+            <Route path="/sizes/:size">
+              {({ size }) => (
+                <AtABench>
+                  <SizePage size={decodeURIComponent(size)} />
+                </AtABench>
+              )}
+            </Route>
+            <Route path="/parts/:part">
+              {({ part }) => (
+                <AtABench>
+                  <PartPage id={part} />
+                </AtABench>
+              )}
+            </Route>
+            <Route path="/measure/:category?">
+              {({ category }) => (
+                <Brought>
+                  <MeasurePage category={category} />
+                </Brought>
+              )}
+            </Route>
+            <Route path="/fit">
               <Brought>
-                <MeasurePage category={category} />
+                <FitPage />
               </Brought>
-            )}
-          </Route>
-          <Route path="/fit">
-            <Brought>
-              <FitPage />
-            </Brought>
-          </Route>
-          <Route path="/gauge">
-            <Brought>
-              <GaugePage />
-            </Brought>
-          </Route>
-          <Route path="/diagrams">
-            <AtABench>
-              <DiagramsPage />
-            </AtABench>
-          </Route>
-          <Route path="/diagrams/:diagram">
-            {({ diagram }) => (
+            </Route>
+            <Route path="/gauge">
+              <Brought>
+                <GaugePage />
+              </Brought>
+            </Route>
+            <Route path="/diagrams">
               <AtABench>
-                <DiagramPage id={diagram} />
+                <DiagramsPage />
               </AtABench>
-            )}
-          </Route>
-          <Route path="/models/:model">
-            {({ model }) => (
+            </Route>
+            <Route path="/diagrams/:diagram">
+              {({ diagram }) => (
+                <AtABench>
+                  <DiagramPage id={diagram} />
+                </AtABench>
+              )}
+            </Route>
+            <Route path="/models/:model">
+              {({ model }) => (
+                <AtABench>
+                  <ModelPage id={model} />
+                </AtABench>
+              )}
+            </Route>
+            <Route path="/jobs">
               <AtABench>
-                <ModelPage id={model} />
+                <JobsPage />
               </AtABench>
-            )}
-          </Route>
-          <Route path="/jobs">
-            <AtABench>
-              <JobsPage />
-            </AtABench>
-          </Route>
-          <Route path="/jobs/:job">
-            {({ job }) => (
+            </Route>
+            <Route path="/jobs/:job">
+              {({ job }) => (
+                <AtABench>
+                  <JobPage id={job} />
+                </AtABench>
+              )}
+            </Route>
+            <Route path="/settings">
               <AtABench>
-                <JobPage id={job} />
+                <YouPage />
               </AtABench>
-            )}
-          </Route>
-          <Route path="/order">
-            <AtABench>
-              <OrderPage />
-            </AtABench>
-          </Route>
-          <Route>
-            <Sheet title="No such sheet">
-              <h1 className="only-heard">No such sheet</h1>
-              <Empty title="There is no sheet at this address.">
-                <p>The places stand along the edge of the page.</p>
-              </Empty>
-            </Sheet>
-          </Route>
-        </Switch>
-      </BenchProvider>
+            </Route>
+            <Route path="/settings/people">
+              <AtABench>
+                <PeoplePage />
+              </AtABench>
+            </Route>
+            <Route path="/settings/tokens">
+              <AtABench>
+                <TokensPage />
+              </AtABench>
+            </Route>
+            <Route path="/settings/trail">
+              <AtABench>
+                <TrailPage />
+              </AtABench>
+            </Route>
+            <Route path="/order">
+              <AtABench>
+                <OrderPage />
+              </AtABench>
+            </Route>
+            <Route>
+              <Sheet title="No such sheet">
+                <h1 className="only-heard">No such sheet</h1>
+                <Empty title="There is no sheet at this address.">
+                  <p>The places stand along the edge of the page.</p>
+                </Empty>
+              </Sheet>
+            </Route>
+          </Switch>
+        </BenchProvider>
+      </WhoProvider>
     </Toasts>
   );
 }

@@ -6,6 +6,9 @@ import { api, showBench } from './api.ts';
 
 const kept = 'fettle.bench';
 
+/** Shows this bench the next time that benches are fetched. */
+export const keepBench = (id: string): void => localStorage.setItem(kept, id);
+
 interface AtBench {
   /** The bench shown; null until the list of benches has come, or where there is none. */
   bench: Bench | null;

@@ -2,13 +2,20 @@ import './theme.ts';
 import './fonts.css';
 import './look.css';
 import './ui/table.css';
-import { QueryClient, QueryClientProvider } from '@tanstack/react-query';
+import { MutationCache, QueryCache, QueryClient, QueryClientProvider } from '@tanstack/react-query';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './app.tsx';
 import { Problem } from './problem.ts';
 
-const client = new QueryClient({
+/** Who is no longer signed in is asked to sign in, whatever they were about to do. */
+const onError = (error: unknown) => {
+  if (Problem.from(error).code === 'not-signed-in') void client.invalidateQueries({ queryKey: ['session'] });
+};
+
+const client: QueryClient = new QueryClient({
+  queryCache: new QueryCache({ onError }),
+  mutationCache: new MutationCache({ onError }),
   defaultOptions: {
     queries: {
       staleTime: 5_000,

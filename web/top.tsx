@@ -1,6 +1,7 @@
 import { type FormEvent, useEffect, useRef, useState } from 'react';
 import { Link, useLocation, useSearchParams } from 'wouter';
 import { useBench } from './bench.tsx';
+import { useWho } from './people/who.tsx';
 import './top.css';
 
 const places = [
@@ -11,9 +12,13 @@ const places = [
   { path: '/order', name: 'Order', also: [] },
 ];
 
+/** Where people sign in: what is about them. */
+const settings = { path: '/settings', name: 'Settings', also: [] };
+
 /** On top of every page: whose bench, the places, and the one find box. */
 export function Top() {
   const [path] = useLocation();
+  const { person } = useWho();
   const here = (place: (typeof places)[number]) =>
     [place.path, ...place.also].some(start => path === start || path.startsWith(`${start}/`));
   return (
@@ -23,7 +28,7 @@ export function Top() {
       </Link>
       <BenchSwitch />
       <nav className="places" aria-label="Places">
-        {places.map(place => (
+        {[...places, ...(person ? [settings] : [])].map(place => (
           <Link key={place.path} href={place.path} aria-current={here(place) ? 'page' : undefined}>
             {place.name}
           </Link>

@@ -2,7 +2,6 @@
 export const deeds = [
   'bench-started',
   'signed-in',
-  'signed-out-elsewhere',
   'password-changed',
   'invited',
   'link-made',

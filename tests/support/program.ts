@@ -1,4 +1,4 @@
-import { type ChildProcess, spawn } from 'node:child_process';
+import { type ChildProcess, execFileSync, spawn } from 'node:child_process';
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -13,12 +13,33 @@ export interface Program {
   stop(): Promise<void>;
 }
 
-/** Starts the program as a person does and waits for the address it prints; fails with all it said. */
-export async function startProgram(): Promise<Program> {
+/** Somebody who owns a bench and signs in. */
+export interface Owner {
+  signIn: string;
+  password: string;
+  bench: string;
+}
+
+/**
+ * Starts the program as a person does and waits for the address it prints; fails with all it said. With an owner,
+ * people sign in.
+ */
+export async function startProgram(owner?: Owner): Promise<Program> {
   const folder = await mkdtemp(join(tmpdir(), 'fettle-page-'));
-  const { DATABASE_URL: _, MEILI_URL: __, ...env } = process.env;
+  const { DATABASE_URL: _, MEILI_URL: __, ...outer } = process.env;
+  const env = {
+    ...outer,
+    FETTLE_DATA: join(folder, 'data'),
+    PORT: '0',
+    FETTLE_ACCOUNTS: owner ? 'on' : 'off',
+  };
+  if (owner) {
+    const { signIn, password, bench } = owner;
+    const args = [built, 'person', 'add', signIn, '--bench', bench];
+    execFileSync(process.execPath, args, { env, input: `${password}\n` });
+  }
   const child = spawn(process.execPath, ['--enable-source-maps', built, 'serve'], {
-    env: { ...env, FETTLE_DATA: join(folder, 'data'), PORT: '0' },
+    env,
     stdio: ['ignore', 'pipe', 'pipe'],
   });
   const stop = async () => {

@@ -2,6 +2,8 @@ import { useMutation } from '@tanstack/react-query';
 import { type FormEvent, useState } from 'react';
 import { api } from '../api.ts';
 import { useBench } from '../bench.tsx';
+import { roleWords } from '../people/role-words.ts';
+import { useWho } from '../people/who.tsx';
 import { Button, Field } from '../ui/controls.tsx';
 import { Section, Sheet } from '../ui/sheet.tsx';
 import { Refused, Waiting } from '../ui/states.tsx';
@@ -54,6 +56,7 @@ function LookRound() {
 
 function StartMine() {
   const { benches, goTo } = useBench();
+  const { person } = useWho();
   const [name, setName] = useState('');
   const start = useMutation({ mutationFn: api.newBench, onSuccess: goTo });
   const mine = benches.filter(bench => !bench.demo);
@@ -62,12 +65,13 @@ function StartMine() {
     if (name.trim()) start.mutate({ name: name.trim() });
   };
   return (
-    <Section title="Your own">
+    <Section title={person ? 'Your benches' : 'Your own'}>
       {mine.length > 0 ? (
         <ul className="buttons start-mine">
           {mine.map(bench => (
             <li key={bench.id}>
               <Button onClick={() => goTo(bench)}>Go to {bench.name}</Button>
+              {bench.role ? <span className="label"> {roleWords[bench.role].name}</span> : null}
             </li>
           ))}
         </ul>

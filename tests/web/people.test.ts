@@ -1,0 +1,212 @@
+import { mkdirSync } from 'node:fs';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { launchBrowser } from '../support/browser.ts';
+import { type Program, startProgram } from '../support/program.ts';
+import { expectSound, type Look, looks, openSheet, type Sheet, wordsOf } from './sheet.ts';
+
+const owner = { signIn: 'orla', password: 'a lantern over the quay', bench: 'Harbour bench' };
+
+let program: Program;
+let browser: Browser;
+beforeAll(async () => {
+  [program, browser] = await Promise.all([startProgram(owner), launchBrowser()]);
+});
+afterAll(async () => {
+  await browser?.close();
+  await program?.stop();
+});
+
+/** A picture of the view in hand, where `SHOTS` names a folder for them. */
+async function shot(page: Page, name: string, { width, theme }: Look): Promise<void> {
+  const folder = process.env.SHOTS;
+  if (!folder) return;
+  mkdirSync(folder, { recursive: true });
+  await page.screenshot({ path: `${folder}/${name}-${width}-${theme}.png`, fullPage: true });
+}
+
+async function signIn(page: Page, name = owner.signIn, password = owner.password): Promise<void> {
+  await page.getByLabel('Name you sign in by').fill(name);
+  await page.getByLabel('Password', { exact: true }).fill(password);
+  await page.getByRole('button', { name: 'Sign in' }).click();
+}
+
+/** What the browser itself tells of an answer of 401 or 404, which is meant here. */
+const unmeant = ({ complaints }: Sheet) => complaints.filter(one => !/status of 4\d\d/.test(one));
+
+describe.each(looks)('at $width px, $theme', look => {
+  const each = `${look.width}-${look.theme}`;
+
+  test('an owner signs in, sees to people, tokens, sessions and the trail, and signs out', async () => {
+    const sheet = await openSheet(browser, program.origin, look);
+    const { page } = sheet;
+    await page.goto('/jobs');
+    await page.getByRole('heading', { name: 'Sign in' }).waitFor();
+    await expectSound(page);
+    await shot(page, 'sign-in', look);
+    await signIn(page, owner.signIn, 'another lantern');
+    await page.getByRole('alert').getByText('Name and password do not belong together.').waitFor();
+    expect(await page.getByLabel('Name you sign in by').inputValue()).toBe(owner.signIn);
+    await expectSound(page);
+    await shot(page, 'sign-in-refused', look);
+    await signIn(page);
+    // Where they were about to go.
+    await page.getByRole('heading', { level: 1, name: 'Jobs' }).waitFor();
+
+    await page.getByRole('link', { name: 'Settings', exact: true }).click();
+    await page.getByRole('heading', { name: 'Where you are signed in' }).waitFor();
+    await page.getByText('This one.').waitFor();
+    await expectSound(page);
+    await shot(page, 'you', look);
+
+    await page.getByRole('link', { name: 'People', exact: true }).click();
+    await page.getByText('orla (you)').waitFor();
+    const form = page.getByRole('form', { name: 'Bring somebody in' });
+    await form.getByLabel('Their name').fill(`Ida Fenn ${each}`);
+    await form.getByLabel('What they may do').selectOption({ label: 'Counter' });
+    await form.getByRole('button', { name: 'Make a link for them' }).click();
+    const link = await page.getByLabel(`Link for Ida Fenn ${each}`).inputValue();
+    expect(link).toMatch(/\/join#fettle_i_/);
+    await expectSound(page);
+    await shot(page, 'people', look);
+    await page.getByRole('button', { name: 'I have it' }).click();
+    expect(await page.getByLabel('Link for').count()).toBe(0);
+
+    // A role is changed, and changed back by the word that says so.
+    const role = page.getByLabel(`What Ida Fenn ${each} may do`);
+    await role.selectOption({ label: 'Repairer' });
+    await page.getByText(`Ida Fenn ${each}: Repairer.`).waitFor();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.waitForFunction(
+      name =>
+        document.querySelectorAll<HTMLSelectElement>('.person select').length > 0 &&
+        [...document.querySelectorAll<HTMLElement>('.person')].some(
+          row => row.textContent?.includes(name) && row.querySelector('select')?.value === 'counter',
+        ),
+      `Ida Fenn ${each}`,
+    );
+
+    await page.getByRole('link', { name: 'Tokens', exact: true }).click();
+    await page.getByRole('heading', { name: 'Tokens of this bench' }).waitFor();
+    const token = page.getByRole('form', { name: 'Make a token' });
+    await token.getByLabel('What it is for').fill(`Till ${each}`);
+    await token.getByRole('button', { name: 'Make the token' }).click();
+    expect(await page.getByLabel(`Token "Till ${each}"`).inputValue()).toMatch(/^fettle_t_/);
+    await expectSound(page);
+    await shot(page, 'tokens', look);
+    await page.getByRole('button', { name: `Revoke Till ${each}` }).click();
+    await page.getByText(`"Till ${each}" lets nobody in any more.`).waitFor();
+
+    await page.getByRole('link', { name: 'Trail', exact: true }).click();
+    await page.getByText(`revoked the token “Till ${each}”.`).waitFor();
+    await page.getByText(`invited Ida Fenn ${each} as counter.`).waitFor();
+    await expectSound(page);
+    await shot(page, 'trail', look);
+
+    await page.getByRole('link', { name: 'You', exact: true }).click();
+    await page.getByRole('button', { name: 'Sign out', exact: true }).click();
+    await page.getByRole('heading', { name: 'Sign in' }).waitFor();
+    expect((await page.context().cookies()).filter(cookie => cookie.name === 'fettle')).toEqual([]);
+
+    // Whoever has the link chooses a sign-in, and is in.
+    await page.goto(link.slice(program.origin.length));
+    await page.getByRole('heading', { name: 'Work at Harbour bench' }).waitFor();
+    await page.getByLabel('Name to sign in by').fill(`ida.${each}`);
+    await page.getByLabel('Password', { exact: true }).fill('short');
+    await page.getByText('12 characters or more: three or four words do well.').waitFor();
+    await expectSound(page);
+    await shot(page, 'join', look);
+    await page.getByLabel('Password', { exact: true }).fill(owner.password);
+    await page.getByRole('button', { name: 'Come in' }).click();
+    await page.waitForURL('**/find');
+    await page.getByRole('link', { name: 'Settings', exact: true }).click();
+    await page.getByText(`You are signed in as ida.${each}.`).waitFor();
+    // What is the owner's alone is not shown to her, and refused where she goes by hand.
+    expect(await page.getByRole('link', { name: 'People', exact: true }).count()).toBe(0);
+    await page.goto('/settings/people');
+    await page.getByRole('alert').getByText('Your role on this bench does not allow this.').waitFor();
+    await expectSound(page);
+    // The link is used up.
+    await page.goto(link.slice(program.origin.length));
+    await page.reload();
+    await page.getByRole('alert').getByText('This link was used already, or has run out.').waitFor();
+    await expectSound(page);
+    await shot(page, 'link-void', look);
+    await sheet.close();
+    expect(unmeant(sheet)).toEqual([]);
+  });
+
+  test('each sheet of the settings says what it waits for, and what was refused', async () => {
+    const sheet = await openSheet(browser, program.origin, look);
+    const { page } = sheet;
+    await page.goto('/settings');
+    await signIn(page);
+    await page.getByRole('heading', { level: 1, name: 'You' }).waitFor();
+    for (const [path, asks, waiting] of [
+      ['/settings', '**/api/sessions', 'Fetching where you are signed in'],
+      ['/settings/people', '**/api/people', 'Fetching the people'],
+      ['/settings/tokens', '**/api/tokens', 'Fetching the tokens'],
+      ['/settings/trail', '**/api/trail*', 'Fetching the trail'],
+    ] as const) {
+      let refuse = () => {};
+      const held = new Promise<void>(resolve => {
+        refuse = resolve;
+      });
+      await page.route(asks, async route => {
+        await held;
+        await route.fulfill({
+          status: 503,
+          contentType: 'application/problem+json',
+          body: JSON.stringify({
+            code: 'database-away',
+            detail: 'The database does not answer.',
+            place: 'database',
+            remedy: 'Wait a moment; nothing kept is lost.',
+          }),
+        });
+      });
+      await page.goto(path);
+      await page.getByRole('status').getByText(waiting).waitFor();
+      await expectSound(page);
+      refuse();
+      const alert = page.getByRole('alert');
+      await alert.waitFor();
+      expect(await wordsOf(alert)).toContain('Wait a moment; nothing kept is lost.');
+      await expectSound(page);
+      await page.unroute(asks);
+      await alert.getByRole('button', { name: 'Try again' }).click();
+      await alert.waitFor({ state: 'detached' });
+    }
+    await sheet.close();
+    expect(sheet.complaints.filter(one => !/status of (4\d\d|503)/.test(one))).toEqual([]);
+  });
+});
+
+test('a session that was ended elsewhere asks to sign in, and goes on where it was', async () => {
+  const sheet = await openSheet(browser, program.origin, { width: 1280, theme: 'light' });
+  const { page } = sheet;
+  await page.goto('/settings/tokens');
+  await signIn(page);
+  await page.getByRole('heading', { name: 'Make a token' }).waitFor();
+  await page.context().clearCookies();
+  await page.getByLabel('What it is for').fill('Till');
+  await page.getByRole('button', { name: 'Make the token' }).click();
+  await page.getByRole('heading', { name: 'Sign in' }).waitFor();
+  await signIn(page);
+  await page.getByRole('heading', { name: 'Make a token' }).waitFor();
+  await sheet.close();
+});
+
+test('by keyboard alone one signs in', async () => {
+  const sheet = await openSheet(browser, program.origin, { width: 1280, theme: 'dark' });
+  const { page } = sheet;
+  await page.goto('/find');
+  await page.getByRole('heading', { name: 'Sign in' }).waitFor();
+  await page.keyboard.press('Tab');
+  await page.keyboard.type(owner.signIn);
+  await page.keyboard.press('Tab');
+  await page.keyboard.type(owner.password);
+  await page.keyboard.press('Enter');
+  await page.getByRole('navigation', { name: 'Places' }).waitFor();
+  await sheet.close();
+});

@@ -1,0 +1,57 @@
+import { useMutation } from '@tanstack/react-query';
+import { type FormEvent, useState } from 'react';
+import { api } from '../api.ts';
+import { Button, Field } from '../ui/controls.tsx';
+import { Sheet } from '../ui/sheet.tsx';
+import { Refused } from '../ui/states.tsx';
+import { useWho } from './who.tsx';
+import './people.css';
+
+/** The way in. What was wrong is not told apart; where one was about to go is still the address. */
+export function SignInPage() {
+  const { changed } = useWho();
+  const [name, setName] = useState('');
+  const [password, setPassword] = useState('');
+  const enter = useMutation({
+    mutationFn: () => api.signIn({ signIn: name, password }),
+    onSuccess: changed,
+    onError: () => setPassword(''),
+  });
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    enter.mutate();
+  };
+  return (
+    <Sheet title="Sign in">
+      <div className="page-head">
+        <h1>Sign in</h1>
+        <p className="quiet">Whoever has no sign-in asks an owner of the bench for a link.</p>
+      </div>
+      <form className="narrow-form" onSubmit={submit} aria-label="Sign in">
+        <Field
+          label="Name you sign in by"
+          autoComplete="username"
+          autoCapitalize="off"
+          spellCheck={false}
+          required
+          value={name}
+          onChange={event => setName(event.target.value)}
+        />
+        <Field
+          label="Password"
+          type="password"
+          autoComplete="current-password"
+          required
+          value={password}
+          onChange={event => setPassword(event.target.value)}
+        />
+        <div className="buttons">
+          <Button weight="main" type="submit" busy={enter.isPending}>
+            {enter.isPending ? 'Signing in' : 'Sign in'}
+          </Button>
+        </div>
+        {enter.isError ? <Refused error={enter.error} /> : null}
+      </form>
+    </Sheet>
+  );
+}
