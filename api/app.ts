@@ -5,6 +5,7 @@ import { documentOf } from './edge/openapi.ts';
 import { pageOf } from './edge/page.ts';
 import { nothingHere, problemsOf } from './edge/problems.ts';
 import { identify } from './edge/request-id.ts';
+import { backupRoutes } from './routes/backup.ts';
 import { benchRoutes } from './routes/benches.ts';
 import { correctionRoutes } from './routes/corrections.ts';
 import { diagramRoutes } from './routes/diagrams.ts';
@@ -49,7 +50,8 @@ export function createApp(service: Service) {
     .route('/', correctionRoutes(service))
     .route('/', jobRoutes(service))
     .route('/', orderRoutes(service))
-    .route('/', peopleRoutes(service));
+    .route('/', peopleRoutes(service))
+    .route('/', backupRoutes(service));
   app.get('/api/openapi.json', c => c.json(documentOf(routes)));
   app.all('/api/*', nothingHere);
   if (service.pageFolder !== null) app.route('/', pageOf(service.pageFolder));

@@ -103,6 +103,7 @@ export async function serve(options: ServeOptions): Promise<Serving> {
       log,
       ports,
       pageFolder: pageFolder(),
+      hasRoom: cluster?.hasRoom,
       accounts: options.accounts
         ? { ...options.accounts, origin: options.accounts.origin ?? address }
         : undefined,

@@ -28,6 +28,8 @@ export interface Service {
   ports: number[];
   /** The built page's folder; null serves the API alone. */
   pageFolder: string | null;
+  /** Whether there is room on the database's disk; absent where it is not this machine's. */
+  hasRoom?: (() => Promise<boolean>) | undefined;
   /** Where people sign in; absent where nobody does, because the service is this machine's alone. */
   accounts?: Accounts | undefined;
   /** What backup and restore of the served folder need; absent where the database is a server's. */

@@ -170,6 +170,9 @@ async function fetchWhole(path: string, init: RequestInit = {}): Promise<Respons
 export const orderFile = async (chosen: string[], kind: 'csv' | 'xlsx' | 'txt'): Promise<Blob> =>
   (await fetchWhole(`/api/order.${kind}?jobs=${chosen.join(',')}`)).blob();
 
+/** The bench's work as one file. */
+export const benchFile = async (): Promise<Blob> => (await fetchWhole('/api/backup')).blob();
+
 /** A diagram's document as it came in. */
 export const documentFile = async (diagram: string): Promise<Blob> =>
   (await fetchWhole(`/api/diagrams/${diagram}/file`)).blob();

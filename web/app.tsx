@@ -11,6 +11,7 @@ import { SizePage } from './find/size-page.tsx';
 import { JobPage } from './jobs/job-page.tsx';
 import { JobsPage } from './jobs/jobs-page.tsx';
 import { OrderPage } from './order/order-page.tsx';
+import { BackupPage } from './people/backup-page.tsx';
 import { PeoplePage } from './people/people-page.tsx';
 import { TokensPage } from './people/tokens-page.tsx';
 import { TrailPage } from './people/trail-page.tsx';
@@ -125,6 +126,11 @@ export function App() {
             <Route path="/settings/tokens">
               <AtABench>
                 <TokensPage />
+              </AtABench>
+            </Route>
+            <Route path="/settings/backup">
+              <AtABench>
+                <BackupPage />
               </AtABench>
             </Route>
             <Route path="/settings/trail">

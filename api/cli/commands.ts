@@ -95,21 +95,24 @@ export const commands: Record<string, Command> = {
     },
   },
   backup: {
-    summary: 'Writes everything the benches remember into one file, while serving, too.',
+    summary: 'Writes everything the benches remember into one file, or one bench’s work, while serving, too.',
     arguments: ['file'],
-    options: {},
-    async run([file]) {
+    synopsis: '[--bench NAME]',
+    options: { bench: { type: 'string' } },
+    async run([file], { bench }) {
       const { backupTo } = await import('./backup.ts');
-      return backupTo(file!);
+      return backupTo(file!, bench);
     },
   },
   restore: {
-    summary: 'Puts a backup back: into an empty database, compared, then swapped in.',
+    summary:
+      'Puts a backup back: into an empty database, compared, then swapped in; a backup of one bench is added to those there are.',
     arguments: ['file'],
-    options: {},
-    async run([file]) {
+    synopsis: '[--owner SIGN-IN]',
+    options: { owner: { type: 'string' } },
+    async run([file], { owner }) {
       const { restoreFrom } = await import('./restore.ts');
-      return restoreFrom(file!);
+      return restoreFrom(file!, owner);
     },
   },
 };

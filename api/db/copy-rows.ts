@@ -34,8 +34,7 @@ export async function copyInto<
   await tx.execute(
     sql`create temporary table ${load} on commit drop as select ${names} from ${table} with no data`,
   );
-  // The driver's own transaction, which drizzle keeps below its session, is the one that speaks COPY.
-  const client = (tx as unknown as { session: { client: TransactionSql } }).session.client;
+  const client = clientOf(tx);
   const columnList = chosen.map(column => `"${column.name}"`).join(', ');
   await copyFrom(
     client,
@@ -53,6 +52,10 @@ export async function copyInto<
   await tx.execute(sql`drop table pg_temp.${load}`);
   return (written[0] as { count: number }).count;
 }
+
+/** The driver's own transaction, which drizzle keeps below its session: the one that speaks COPY. */
+export const clientOf = (tx: Tx): TransactionSql =>
+  (tx as unknown as { session: { client: TransactionSql } }).session.client;
 
 /** The rows as lines of COPY, some 64 KB at a time. */
 async function* inChunks<T>(

@@ -1,4 +1,5 @@
 import { sql as query } from 'drizzle-orm';
+import type { PgTransactionConfig } from 'drizzle-orm/pg-core';
 import { drizzle, type PostgresJsDatabase } from 'drizzle-orm/postgres-js';
 import type { Sql } from 'postgres';
 import { refuse } from '../refusal.ts';
@@ -31,6 +32,8 @@ export interface Store {
    * Refused with `database-away` while PostgreSQL does not answer, with `disk-full` where a write finds no room.
    */
   inWorkshop<T>(workshop: string, work: (tx: Tx) => Promise<T>): Promise<T>;
+  /** The same for reading alone, all of it from one snapshot however long it takes. */
+  inSnapshot<T>(workshop: string, work: (tx: Tx) => Promise<T>): Promise<T>;
   /** The same for what is this person's alone; with a workshop, for the rows of that as well. */
   asPerson<T>(person: string, work: (tx: Tx) => Promise<T>, workshop?: string): Promise<T>;
   /** Runs `work` in one transaction that sees no rows: for the functions that are asked before it is known whose. */
@@ -83,7 +86,12 @@ export async function openStore(
   let closed = false;
   let paused: Promise<unknown> = Promise.resolve();
 
-  async function asApp<T>(workshop: string, work: (tx: Tx) => Promise<T>, person = ''): Promise<T> {
+  async function asApp<T>(
+    workshop: string,
+    work: (tx: Tx) => Promise<T>,
+    person = '',
+    mode?: PgTransactionConfig,
+  ): Promise<T> {
     // Another pause may begin while one is waited for.
     for (let seen: unknown; seen !== paused; await seen) seen = paused;
     const used = open;
@@ -98,7 +106,7 @@ export async function openStore(
         );
         if (readOnly) await tx.execute(query`set transaction read only`);
         return await work(tx);
-      });
+      }, mode);
     } catch (error) {
       // The driver does not get over every lost connection: a pool that had one is left to finish, and replaced.
       if (isAway(error) && open === used) {
@@ -138,6 +146,8 @@ export async function openStore(
         });
       return asApp(workshop, work);
     },
+    inSnapshot: (workshop, work) =>
+      asApp(workshop, work, '', { isolationLevel: 'repeatable read', accessMode: 'read only' }),
     asPerson: (person, work, workshop = '') => asApp(workshop, work, person),
     asNobody: work => asApp('', work),
     benches: () =>

@@ -24,6 +24,7 @@ const takesOut: Record<string, [Deed, string]> = {
   'GET /api/order.csv': ['order-taken-out', 'csv'],
   'GET /api/order.txt': ['order-taken-out', 'txt'],
   'GET /api/order.xlsx': ['order-taken-out', 'xlsx'],
+  'GET /api/backup': ['bench-taken-out', 'backup'],
   'GET /api/diagrams/:diagram/file': ['document-taken-out', 'file'],
 };
 

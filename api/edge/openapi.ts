@@ -1,6 +1,7 @@
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import { problem } from '../answers/problem.ts';
 import type { AppEnv } from './bench.ts';
+import { rights } from './rights.ts';
 
 const names = {
   Workshop:
@@ -38,7 +39,8 @@ export function documentOf(routes: Pick<OpenAPIHono<AppEnv>, 'getOpenAPI31Docume
 }
 
 function headersOf(method: string, path: string): (keyof typeof names)[] {
-  if (path === '/api/read' || path === '/api/health') return [];
-  const ofBench = path.startsWith('/api/benches') ? [] : (['Workshop'] as const);
+  const right = rights[`${method.toUpperCase()} ${path.replaceAll(/\{(\w+)\}/g, ':$1')}`];
+  if (right === 'anyone' || path === '/api/read') return [];
+  const ofBench = right === 'let-in' || right === 'person' ? [] : (['Workshop'] as const);
   return method === 'post' ? [...ofBench, 'Idempotency-Key'] : [...ofBench];
 }

@@ -9,6 +9,7 @@ export type Right = 'anyone' | 'let-in' | 'person' | 'command-line' | Role;
 /** What there is whether or not anybody signs in. Where nobody does, all of it is everybody's on this machine. */
 const ofTheWork: Record<string, Right> = {
   'GET /api/health': 'anyone',
+  'GET /api/ready': 'anyone',
   'GET /api/openapi.json': 'anyone',
   'GET /api/session': 'anyone',
 
@@ -94,6 +95,7 @@ export const ofAccounts: Record<string, Right> = {
   'POST /api/tokens': 'owner',
   'DELETE /api/tokens/:token': 'owner',
   'GET /api/trail': 'owner',
+  'GET /api/backup': 'owner',
 };
 
 /** Every route and who may ask it. One that is not here lets nobody in. */

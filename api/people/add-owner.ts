@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import { benchesCalled } from '../benches/bench-called.ts';
 import { addOwner } from '../benches/start-bench.ts';
 import { workshop } from '../db/schema/index.ts';
 import type { Store } from '../db/store.ts';
@@ -6,15 +7,6 @@ import { thisWorkshop } from '../db/this-workshop.ts';
 import { addPerson, nameTaken } from './add-person.ts';
 import { memberHere } from './member-here.ts';
 import { hashPassword } from './password.ts';
-
-/** The bench of this name, whoever's; undefined where there is none. For whoever runs the server. */
-export async function benchNamed(store: Store, name: string): Promise<string | undefined> {
-  for (const id of await store.benches()) {
-    const [row] = await store.inWorkshop(id, tx => tx.select({ name: workshop.name }).from(workshop));
-    if (row?.name === name) return id;
-  }
-  return undefined;
-}
 
 /** Makes somebody who can sign in; refused where the name is taken. Answers their id. */
 export async function makePerson(store: Store, signIn: string, password: string): Promise<string> {
@@ -24,7 +16,7 @@ export async function makePerson(store: Store, signIn: string, password: string)
 
 /** Makes a person an owner of the bench of this name, which is started where there is none. Answers the bench's id. */
 export async function ownBench(store: Store, person: string, bench: string): Promise<string> {
-  const known = await benchNamed(store, bench);
+  const [known] = await benchesCalled(store, bench);
   const id = known ?? randomUUID();
   await store.asPerson(
     person,

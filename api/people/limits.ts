@@ -20,10 +20,11 @@ export const signInLimits = {
 /** Using links that let in, from one address: nobody needs many. */
 export const linkLimit: Limit = { most: 30, seconds: quarter };
 
-/** Routes that cost much, each for one person or token: documents taken in and lists read. */
+/** Routes that cost much, each for one person or token: documents taken in, lists read, the bench taken out. */
 export const routeLimits: Record<string, Limit> = {
   'POST /api/diagrams': { most: 120, seconds: quarter },
   'POST /api/diagrams/text': { most: 120, seconds: quarter },
+  'GET /api/backup': { most: 10, seconds: quarter },
   'POST /api/read': { most: 120, seconds: quarter },
 };
 

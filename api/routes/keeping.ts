@@ -5,8 +5,11 @@ import { PassThrough, Readable } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
 import { Hono } from 'hono';
 import { createMiddleware } from 'hono/factory';
+import { benchCalled } from '../benches/bench-called.ts';
+import { addBench } from '../db/backup/add-bench.ts';
+import { verifyBackup } from '../db/backup/read-backup.ts';
 import { restoreBackup } from '../db/backup/restore-backup.ts';
-import { writeBackup } from '../db/backup/write-backup.ts';
+import { writeBackup, writeBenchBackup } from '../db/backup/write-backup.ts';
 import { writeWholeFile } from '../db/backup/write-file.ts';
 import type { AppEnv } from '../edge/bench.ts';
 import { Refusal, refuse } from '../refusal.ts';
@@ -22,14 +25,18 @@ export interface Keeping {
  * Backup and restore of a folder that is being served, for the command line alone: `POST /api/keeping/backup` gives
  * the file, `POST /api/keeping/restore` takes it, both with the key that `serving.json` holds.
  */
-export function keepingRoutes({ store, log }: Service, { key, folder }: Keeping) {
+export function keepingRoutes({ store, log, accounts }: Service, { key, folder }: Keeping) {
   const routes = new Hono<AppEnv>();
   routes.use('/api/keeping/*', keyHeld(key));
   routes.post('/api/keeping/backup', async c => {
     // While the database is away this is refused as everything is; what fails later breaks the file off.
     await store.benches();
     const file = new PassThrough();
-    writeBackup(store.server, file).catch(error => {
+    const bench = c.req.query('bench');
+    const written = bench
+      ? writeBenchBackup(store, await benchCalled(store, bench), file)
+      : writeBackup(store.server, file);
+    written.catch(error => {
       log({ level: 'error', what: 'backup broke off', message: (error as Error).message });
       file.destroy(error as Error);
     });
@@ -46,7 +53,12 @@ export function keepingRoutes({ store, log }: Service, { key, folder }: Keeping)
     const file = join(folder, `restoring-${randomUUID()}`);
     try {
       await writeWholeFile(file, out => pipeline(Readable.fromWeb(body as never), out));
-      return c.json(await restoreBackup(store.server, file, store.whileClosed));
+      const { bench } = await verifyBackup(file);
+      if (!bench) return c.json(await restoreBackup(store.server, file, store.whileClosed));
+      // Its owner is told on the command line, which then goes to the database itself.
+      if (accounts) throw stopFirst();
+      const added = await addBench(store.server, file, null);
+      return c.json(added);
     } catch (error) {
       throw error instanceof Refusal && error.place === file ? placedElsewhere(error) : error;
     } finally {
@@ -55,6 +67,13 @@ export function keepingRoutes({ store, log }: Service, { key, folder }: Keeping)
   });
   return routes;
 }
+
+const stopFirst = () =>
+  refuse('in-use', {
+    place: 'the program',
+    message: 'A bench gets an owner here, and that needs the data folder for itself.',
+    remedy: 'Stop the program, run "fettle restore FILE --owner NAME", and start it again.',
+  });
 
 const keyHeld = (key: string) =>
   createMiddleware<AppEnv>(async (c, next) => {

@@ -19,6 +19,8 @@ export interface KnownWords {
  */
 export interface Engine {
   readonly name: 'postgres' | 'meilisearch';
+  /** `behind`: it answers, and was not fed all yet; `away`: the database finds in its place. */
+  state(): Promise<'here' | 'behind' | 'away'>;
   /** What the words of a query mean here, typing errors mended. */
   correct(tx: Tx, words: string[]): Promise<KnownWords>;
   /** Parts whose words hold these, in any order. */

@@ -5,6 +5,7 @@ import type { Correction, Engine, KnownWords } from './engine.ts';
 /** Finding in the database itself, whose words are kept with the parts: nothing has to be put in or dropped. */
 export const postgresEngine: Engine = {
   name: 'postgres',
+  state: async () => 'here',
   correct,
   async byWords(tx, words) {
     const rows = await tx.execute<{ id: string }>(

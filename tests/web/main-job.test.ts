@@ -306,7 +306,7 @@ describe('on a bench of one’s own', () => {
     await page.getByRole('button', { name: 'Copy as text' }).click();
     await page.getByText('The order is copied').waitFor();
     expect(await page.evaluate(() => navigator.clipboard.readText())).toMatch(
-      /^Order for jobs 1, 2\n\nOndrey\n5 pcs {2}Ondrey HB-1, /,
+      /^Order for jobs 1, 2\n\nFrom Ondrey\n5 pcs {2}Ondrey HB-1, /,
     );
     await page.getByRole('checkbox', { name: /Job 1/ }).uncheck();
     await page.getByRole('heading', { name: 'One order for job 2' }).waitFor();

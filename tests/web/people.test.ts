@@ -1,6 +1,7 @@
 import { mkdirSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { verifyBackup } from '../../api/db/backup/read-backup.ts';
 import { launchBrowser } from '../support/browser.ts';
 import { type Program, startProgram } from '../support/program.ts';
 import { expectSound, type Look, looks, openSheet, type Sheet, wordsOf } from './sheet.ts';
@@ -102,6 +103,15 @@ describe.each(looks)('at $width px, $theme', look => {
     await page.getByText(`invited Ida Fenn ${each} as counter.`).waitFor();
     await expectSound(page);
     await shot(page, 'trail', look);
+
+    await page.getByRole('link', { name: 'Backup', exact: true }).click();
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save the bench as a file' }).click(),
+    ]);
+    expect((await verifyBackup(await download.path())).bench?.name).toBe(owner.bench);
+    await expectSound(page);
+    await shot(page, 'backup', look);
 
     await page.getByRole('link', { name: 'You', exact: true }).click();
     await page.getByRole('button', { name: 'Sign out', exact: true }).click();

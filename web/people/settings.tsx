@@ -9,6 +9,7 @@ const sheets = [
   { path: '/settings/people', name: 'People', owner: true },
   { path: '/settings/tokens', name: 'Tokens', owner: true },
   { path: '/settings/trail', name: 'Trail', owner: true },
+  { path: '/settings/backup', name: 'Backup', owner: true },
 ];
 
 /** One sheet of the settings, with the way to the others; those that are the owner's alone are shown to owners. */

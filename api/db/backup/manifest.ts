@@ -1,7 +1,7 @@
 import { z } from 'zod';
 
-/** The format that this program writes, and reads. */
-export const formatVersion = 1;
+/** The newest format that this program reads: 1 holds everything there is, 2 one bench. */
+export const formatVersion = 2;
 
 /**
  * The last member of a backup, `manifest.json`: what the others must be. A backup is a tar, gzipped, of members
@@ -11,6 +11,8 @@ export const manifestShape = z.object({
   kind: z.literal('fettlebench backup'),
   format: z.number().int().positive(),
   madeAt: z.iso.datetime(),
+  /** The one bench that it holds; left out, it holds everything. */
+  bench: z.object({ id: z.uuid(), name: z.string() }).optional(),
   /** Every migration of the schema, in order; their number is its version. */
   schema: z.array(z.object({ name: z.string(), sha256: z.string() })).min(1),
   tables: z.array(

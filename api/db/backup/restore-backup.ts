@@ -6,7 +6,7 @@ import { type Server, withConnection } from '../server.ts';
 import type { Manifest } from './manifest.ts';
 import { eachPiece, verifyBackup } from './read-backup.ts';
 import { createBeside, dropBeside, dropKept, swapIn } from './swap-databases.ts';
-import { asKeeper, copyIn, digestOf, snapshot, type Table, tablesInOrder } from './tables.ts';
+import { asKeeper, copyIn, digestOf, ofTheBench, snapshot, type Table, tablesInOrder } from './tables.ts';
 
 /** What was restored: when the backup was made, and how many rows each table has. */
 export interface Restored {
@@ -27,7 +27,30 @@ export async function restoreBackup(
   whileClosed: <T>(work: () => Promise<T>) => Promise<T> = work => work(),
 ): Promise<Restored> {
   const manifest = await verifyBackup(file);
+  if (manifest.bench) throw ofOneBench(file);
   await checkSchema(file, manifest);
+  return besides(server, file, manifest, async fresh => {
+    await withConnection(fresh, 'fettle_admin', async sql => {
+      await sql`set role fettle_owner`;
+      await sql`analyze`;
+    });
+    const kept = await whileClosed(() => swapIn(server, fresh.database));
+    await dropKept(server, kept);
+    return {
+      madeAt: manifest.madeAt,
+      tables: manifest.tables.map(table => ({ name: table.name, rows: table.rows })),
+      kept,
+    };
+  });
+}
+
+/** Loads a verified backup into a database of its own beside ours, compared and migrated on, for `work`. */
+export async function besides<T>(
+  server: Server,
+  file: string,
+  manifest: Manifest,
+  work: (fresh: Server) => Promise<T>,
+): Promise<T> {
   const name = `${server.database}_restore_${randomBytes(4).toString('hex')}`;
   try {
     const fresh = await createBeside(server, name);
@@ -35,24 +58,21 @@ export async function restoreBackup(
     await load(fresh, file, manifest);
     await compare(fresh, file, manifest);
     await migrate(fresh);
-    await withConnection(fresh, 'fettle_admin', async sql => {
-      await sql`set role fettle_owner`;
-      await sql`analyze`;
-    });
-    const kept = await whileClosed(() => swapIn(server, name));
-    await dropKept(server, kept);
-    return {
-      madeAt: manifest.madeAt,
-      tables: manifest.tables.map(table => ({ name: table.name, rows: table.rows })),
-      kept,
-    };
+    return await work(fresh);
   } catch (error) {
     await dropBeside(server, name).catch(() => {});
     throw refusalFor(error, false);
   }
 }
 
-async function checkSchema(file: string, manifest: Manifest): Promise<void> {
+const ofOneBench = (file: string) =>
+  refuse('backup-of-one-bench', {
+    place: file,
+    message: 'This holds one bench alone; putting it in the place of everything would lose the others.',
+    remedy: 'Nothing was changed. "fettle restore" adds such a bench to those there are.',
+  });
+
+export async function checkSchema(file: string, manifest: Manifest): Promise<void> {
   const migrations = await readMigrations();
   if (manifest.schema.length > migrations.length)
     throw refuse('backup-newer', {
@@ -104,8 +124,10 @@ const loadRefusal = (file: string, table: string, error: unknown) =>
 
 function checkTables(file: string, manifest: Manifest, tables: Map<string, Table>): void {
   const list = (names: string[]) => [...names].sort().join(', ');
+  const expected = [...tables.values()].filter(table => !manifest.bench || ofTheBench(table));
   const same =
-    manifest.tables.length === tables.size &&
+    manifest.tables.length === expected.length &&
+    manifest.tables.every(table => expected.some(one => one.name === table.name)) &&
     manifest.tables.every(table => list(table.columns) === list(tables.get(table.name)?.columns ?? [])) &&
     manifest.members.every(member => tables.has(member.name.split('/')[1]!));
   if (!same)

@@ -18,14 +18,18 @@ export function asKeeper<T>(server: Server, work: (tx: TransactionSql) => Promis
       sql.begin(mode, async tx => {
         await tx`set local role fettle_keeper`;
         await tx`set local row_security = off`;
-        // What COPY writes must be the same whatever the server's and the role's settings are.
-        await tx`set local timezone = 'UTC'`;
-        await tx`set local datestyle = 'ISO, YMD'`;
-        await tx`set local bytea_output = 'hex'`;
-        await tx`set local extra_float_digits = 1`;
+        await settle(tx);
         return work(tx);
       }) as Promise<T>,
   );
+}
+
+/** What COPY writes must be the same whatever the server's and the role's settings are. */
+export async function settle(tx: TransactionSql): Promise<void> {
+  await tx`set local timezone = 'UTC'`;
+  await tx`set local datestyle = 'ISO, YMD'`;
+  await tx`set local bytea_output = 'hex'`;
+  await tx`set local extra_float_digits = 1`;
 }
 
 export const snapshot = 'isolation level repeatable read read only';
@@ -66,9 +70,24 @@ export async function tablesInOrder(sql: Sql | TransactionSql): Promise<Table[]>
 const quoted = (name: string) => `"${name.replaceAll('"', '""')}"`;
 const target = ({ name, columns }: Table) => `public.${quoted(name)} (${columns.map(quoted).join(', ')})`;
 
-/** The table as COPY writes it, piece by piece. */
-export async function* copyOut(tx: TransactionSql, table: Table): AsyncGenerator<Buffer> {
-  const stream = await tx.unsafe(`copy ${target(table)} to stdout`).readable();
+/**
+ * What of a bench goes with it to another place: the work. Who works there, what they did and what lets programs in
+ * stays, for people are another server's there; so does what waits for a search engine, which is told anew.
+ */
+export const ofTheBench = (table: Table): boolean =>
+  table.columns.includes('workshop') && !['member', 'api_token', 'audit', 'outbox'].includes(table.name);
+
+/** The table as COPY writes it, piece by piece; under row-level security, of one bench alone, what is seen of it. */
+export async function* copyOut(
+  tx: TransactionSql,
+  table: Table,
+  whose: 'all' | 'seen' = 'all',
+): AsyncGenerator<Buffer> {
+  const source =
+    whose === 'all'
+      ? target(table)
+      : `(select ${table.columns.map(quoted).join(', ')} from public.${quoted(table.name)})`;
+  const stream = await tx.unsafe(`copy ${source} to stdout`).readable();
   try {
     yield* stream.iterator({ destroyOnReturn: false });
   } finally {

@@ -4,10 +4,12 @@ import { pipeline } from 'node:stream/promises';
 import { createGzip } from 'node:zlib';
 import type { TransactionSql } from 'postgres';
 import { type Pack, pack as tarPack } from 'tar-stream';
+import { clientOf } from '../copy-rows.ts';
 import type { Server } from '../server.ts';
+import type { Store } from '../store.ts';
 import { RowDigest } from './digest.ts';
-import { formatVersion, type Manifest, manifestName, memberName, type TableEntry } from './manifest.ts';
-import { asKeeper, copyOut, snapshot, type Table, tablesInOrder } from './tables.ts';
+import { type Manifest, manifestName, memberName, type TableEntry } from './manifest.ts';
+import { asKeeper, copyOut, ofTheBench, settle, snapshot, type Table, tablesInOrder } from './tables.ts';
 
 /** About the size of a member: a tar wants to know it before it begins. Whole rows only, so a large row is larger. */
 const memberSize = 4 << 20;
@@ -16,10 +18,27 @@ const memberSize = 4 << 20;
  * Writes everything the workshops remember to `out`, which is ended: every table from one snapshot, while others go
  * on reading and writing. Takes a few megabytes of memory whatever the size. Answers what the manifest says.
  */
-export async function writeBackup(server: Server, out: Writable): Promise<Manifest> {
+export const writeBackup = (server: Server, out: Writable): Promise<Manifest> =>
+  write(out, pack => asKeeper(server, tx => packTables(tx, pack), snapshot));
+
+/**
+ * Writes one bench to `out`, which is ended: its work, to be brought to another place. Read under row-level security,
+ * as any request for the bench is, so that nothing of another can be in it.
+ */
+export const writeBenchBackup = (store: Store, workshop: string, out: Writable): Promise<Manifest> =>
+  write(out, pack =>
+    store.inSnapshot(workshop, async tx => {
+      const client = clientOf(tx);
+      await settle(client);
+      const [bench] = await client<{ id: string; name: string }[]>`select workshop as id, name from workshop`;
+      return packTables(client, pack, bench!);
+    }),
+  );
+
+async function write(out: Writable, make: (pack: Pack) => Promise<Manifest>): Promise<Manifest> {
   const pack = tarPack();
   const written = pipeline(Readable.from(pack), createGzip({ level: 6 }), out);
-  const made = asKeeper(server, tx => packTables(tx, pack), snapshot);
+  const made = make(pack);
   // Where one of the two fails the other ends too: neither waits for ever, and the snapshot is given back.
   written.catch(error => pack.destroy(error));
   made.catch(error => pack.destroy(error));
@@ -29,27 +48,35 @@ export async function writeBackup(server: Server, out: Writable): Promise<Manife
   return making.value;
 }
 
-async function packTables(tx: TransactionSql, pack: Pack): Promise<Manifest> {
+async function packTables(
+  tx: TransactionSql,
+  pack: Pack,
+  bench?: { id: string; name: string },
+): Promise<Manifest> {
   const schema = await tx<Manifest['schema']>`select name, sha256 from migration order by number`;
   const manifest: Manifest = {
     kind: 'fettlebench backup',
-    format: formatVersion,
+    format: bench ? 2 : 1,
     madeAt: new Date().toISOString(),
+    ...(bench && { bench }),
     schema: [...schema],
     tables: [],
     members: [],
   };
-  for (const table of await tablesInOrder(tx))
-    manifest.tables.push(await packTable(tx, pack, table, manifest.members));
+  const tables = (await tablesInOrder(tx)).filter(table => !bench || ofTheBench(table));
+  for (const table of tables)
+    manifest.tables.push(
+      await packTable(pack, table, copyOut(tx, table, bench ? 'seen' : 'all'), manifest.members),
+    );
   await packMember(pack, manifestName, Buffer.from(JSON.stringify(manifest, null, 1)));
   pack.finalize();
   return manifest;
 }
 
 async function packTable(
-  tx: TransactionSql,
   pack: Pack,
   table: Table,
+  rows: AsyncIterable<Buffer>,
   members: Manifest['members'],
 ): Promise<TableEntry> {
   const digest = new RowDigest();
@@ -64,7 +91,7 @@ async function packTable(
     pieces = [];
     bytes = 0;
   };
-  for await (const piece of copyOut(tx, table)) {
+  for await (const piece of rows) {
     digest.update(piece);
     pieces.push(piece);
     bytes += piece.length;

@@ -117,7 +117,7 @@ export const wrongGrants = (sql: Sql) =>
       ('fettle_keeper', array['SELECT', 'INSERT'])
     ),
     exceptions(role, relation, rights) as (values
-      ('fettle_app', 'migration', '{}'::text[]), ('fettle_keeper', 'migration', array['SELECT']),
+      ('fettle_app', 'migration', array['SELECT']), ('fettle_keeper', 'migration', array['SELECT']),
       ('fettle_app', 'attempt', '{}'), ('fettle_keeper', 'attempt', '{}'),
       ('fettle_claim', 'attempt', array['SELECT', 'INSERT', 'UPDATE', 'DELETE']),
       -- What was written down of a deed stays as it is.

@@ -34,6 +34,7 @@ export type Expects = 'list' | 'refuse' | 'own' | 'machine';
 /** Every route of the service, and how it is asked with ids. */
 export const routes: Record<string, { expects: Expects; ask: (ids: Ids) => Attempt[] }> = {
   'GET /api/health': { expects: 'list', ask: () => [{ path: '/api/health' }] },
+  'GET /api/ready': { expects: 'list', ask: () => [{ path: '/api/ready' }] },
   'GET /api/openapi.json': { expects: 'list', ask: () => [{ path: '/api/openapi.json' }] },
   'GET /api/benches': { expects: 'machine', ask: () => [{ path: '/api/benches' }] },
   'POST /api/benches': {
@@ -289,6 +290,7 @@ export const accountRoutes: typeof routes = {
     ask: () => [{ path: '/api/tokens', body: { name: 'till', scope: 'read', days: 30 } }],
   },
   'DELETE /api/tokens/:token': { expects: 'refuse', ask: ({ token }) => [{ path: `/api/tokens/${token}` }] },
+  'GET /api/backup': { expects: 'list', ask: () => [{ path: '/api/backup' }] },
   'GET /api/trail': { expects: 'refuse', ask: ({ entry }) => [{ path: `/api/trail?before=${entry}` }] },
 };
 

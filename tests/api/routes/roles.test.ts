@@ -124,9 +124,9 @@ describe('what the roles are for', () => {
   test('the counter opens and changes jobs, and picks needs', () => {
     for (const route of of('counter')) expect(route).toMatch(/^(POST|PATCH|DELETE) \/api\/(jobs|needs)/);
   });
-  test('people, tokens and the trail are the owner’s alone', () => {
+  test('people, tokens, the trail and the bench as a whole are the owner’s alone', () => {
     expect(of('owner')).toEqual(
-      Object.keys(rights).filter(route => /^\S+ \/api\/(people|tokens|trail)/.test(route)),
+      Object.keys(rights).filter(route => /^\S+ \/api\/(people|tokens|trail|backup)/.test(route)),
     );
   });
   test('what anyone may ask says nothing of a bench', () => {
