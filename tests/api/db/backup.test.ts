@@ -364,8 +364,8 @@ describe('what is no good is refused, saying what and the remedy, and changes no
     await expectRefused(bytes, 'backup-not-readable', /"tables\/maker\/000001.copy" is missing/);
   });
   test('a newer format', async () => {
-    const bytes = await changed((_, manifest) => Object.assign(manifest, { format: 2 }));
-    await expectRefused(bytes, 'backup-newer', /format 2; this program reads up to 1/);
+    const bytes = await changed((_, manifest) => Object.assign(manifest, { format: 3 }));
+    await expectRefused(bytes, 'backup-newer', /format 3; this program reads up to 2/);
   });
   test('a newer schema', async () => {
     const bytes = await changed((_, manifest) =>
