@@ -1,6 +1,7 @@
-import { type FormEvent, useEffect, useRef, useState } from 'react';
-import { Link, useLocation, useSearchParams } from 'wouter';
+import { Link, useLocation } from 'wouter';
 import { useBench } from './bench.tsx';
+
+import { FindBox } from './find-box.tsx';
 import { useWho } from './people/who.tsx';
 import './top.css';
 
@@ -61,53 +62,5 @@ function BenchSwitch() {
       ))}
       <option value="">{benches.length > 0 ? 'Start another bench …' : 'No bench yet'}</option>
     </select>
-  );
-}
-
-/** How long, in milliseconds, the typing rests before it is answered. */
-const restsFor = 250;
-
-/** Understands a part number, a model, a size or a pasted line. */
-function FindBox() {
-  const [path, navigate] = useLocation();
-  const [search] = useSearchParams();
-  const asked = path === '/find' ? (search.get('q') ?? '') : '';
-  const [words, setWords] = useState(asked);
-  const typing = useRef<ReturnType<typeof setTimeout>>(undefined);
-  // What the address asks stands in the box, but never over what is being typed.
-  useEffect(() => {
-    if (!document.activeElement?.closest('.find')) setWords(asked);
-  }, [asked]);
-  useEffect(() => () => clearTimeout(typing.current), []);
-  const ask = (q: string, replace: boolean) =>
-    navigate(q ? `/find?q=${encodeURIComponent(q)}` : '/find', { replace });
-  /** On the page of answers they follow the typing, once it rests; a later question leaves an earlier one's answer unread. */
-  const type = (next: string) => {
-    setWords(next);
-    clearTimeout(typing.current);
-    if (path !== '/find') return;
-    typing.current = setTimeout(() => ask(next.trim(), true), restsFor);
-  };
-  const find = (event: FormEvent) => {
-    event.preventDefault();
-    clearTimeout(typing.current);
-    ask(words.trim(), false);
-  };
-  return (
-    <search>
-      <form className="find" onSubmit={find}>
-        <input
-          aria-label="Find a part number, a model, a size or a line of a list"
-          placeholder="Part number, model or size"
-          autoComplete="off"
-          autoCapitalize="off"
-          spellCheck={false}
-          enterKeyHint="search"
-          value={words}
-          onChange={event => type(event.target.value)}
-        />
-        <button type="submit">Find</button>
-      </form>
-    </search>
   );
 }

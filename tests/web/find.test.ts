@@ -27,7 +27,7 @@ test.each([390, 1280])('find, size, interchange, why not, add to a job at %d px'
   await page.waitForURL('**/find');
 
   // Answers follow the typing, without Enter.
-  const box = page.getByRole('search').getByRole('textbox');
+  const box = page.getByRole('search').getByRole('combobox');
   await box.pressSequentially('5x11x4', { delay: 30 });
   const used = section(page, 'Where it is used');
   await used.getByRole('link', { name: '61-0896', exact: true }).first().waitFor();
@@ -71,6 +71,37 @@ test.each([390, 1280])('find, size, interchange, why not, add to a job at %d px'
     .getByRole('status')
     .getByText(/screw M3 × 0\.5 × 8, pan: 1, for job/)
     .waitFor();
+  await close();
+  expect(complaints).toEqual([]);
+});
+
+test.each([390, 1280])('the box answers as one types on any page, and by keyboard, at %d px', async width => {
+  const { page, complaints, close } = await openSheet(browser, program.origin, { width, theme: 'dark' });
+  await page.goto('/');
+  await page.getByRole('button', { name: 'Look round the demo bench' }).click();
+  await page.waitForURL('**/find');
+  await page.goto('/jobs');
+  const box = page.getByRole('search').getByRole('combobox');
+  await box.pressSequentially('5x11x4', { delay: 30 });
+  const answers = page.getByRole('listbox', { name: 'Answers' });
+  await answers.getByRole('option', { name: /^Ball bearing 5 × 11 × 4/ }).waitFor();
+  expect(await box.getAttribute('aria-expanded')).toBe('true');
+  await expectSound(page);
+
+  await page.keyboard.press('Escape');
+  expect(await answers.isVisible()).toBe(false);
+  expect(page.url()).toMatch(/\/jobs$/);
+
+  await box.fill('holmgate');
+  await answers.getByRole('option', { name: /^Corvane Holmgate 6 winch/ }).waitFor();
+  await page.keyboard.press('ArrowDown');
+  expect(await answers.getByRole('option', { selected: true }).textContent()).toContain('Holmgate 6');
+  await page.keyboard.press('Enter');
+  await page.getByRole('heading', { level: 1, name: 'Holmgate 6 winch' }).waitFor();
+
+  await box.fill('CW 20 107');
+  await answers.getByRole('option', { name: /^CW 20 107/ }).click();
+  await page.waitForURL('**/parts/**');
   await close();
   expect(complaints).toEqual([]);
 });

@@ -30,7 +30,7 @@ async function arrive(width = 1280): Promise<Page> {
 }
 
 async function find(page: Page, words: string): Promise<void> {
-  const box = page.getByRole('search').getByRole('textbox');
+  const box = page.getByRole('search').getByRole('combobox');
   await box.fill(words);
   await box.press('Enter');
 }
