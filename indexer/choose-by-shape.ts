@@ -55,7 +55,7 @@ export function byShape(
 }
 
 /** A wire and the diameter or length that it is wound to are a spring. */
-const isSprung = ({ measures }: Line) =>
+export const isSprung = ({ measures }: Line) =>
   measures.some(m => m.label === 'wire') &&
   measures.some(m => m.label === 'od' || m.label === 'id' || m.label === 'free');
 

@@ -1,5 +1,5 @@
 import { standardsOf } from './categories/index.ts';
-import { byShape, wordsUnknown } from './choose-by-shape.ts';
+import { byShape, isSprung, wordsUnknown } from './choose-by-shape.ts';
 import { correctionIn, designationsIn, type FoundDesignation } from './find-designations.ts';
 import { count } from './reading/count.ts';
 import type { Hit } from './reading/dictionary.ts';
@@ -39,8 +39,11 @@ export function chooseCategory(line: Line, context: LineContext): Choice {
   const open = leftOpen(line);
   if (open) return { ...none, features: ['left-open'], notes: [open] };
   if (isNotAPart(line)) return { ...none, category: 'not-a-part', features: ['sheet-words'] };
-  const found = findHead(line, context.lang);
-  const heading = !found || found.aside ? headingHead(line, context) : null;
+  const under = partsUnder(line);
+  if (under.length > 1)
+    return { ...none, features: ['left-open'], notes: [`the row holds ${under.join(' and ')}`] };
+  const found = under.length === 1 ? null : findHead(line, context.lang);
+  const heading = under.length !== 1 && (!found || found.aside) ? headingHead(line, context) : null;
   // "M3 | 20 | with lock nuts" under "Cap screws": what comes with the part does not name it.
   const head = found?.aside && heading && heading.category !== 'plain' ? null : found;
   const designations = designationsIn(line);
@@ -59,6 +62,12 @@ export function chooseCategory(line: Line, context: LineContext): Choice {
     return sure && namedApart(line, sure, head)
       ? named(sure.definition.name, ['sure-designation'], sure)
       : named('plain', ['known-plain-noun']);
+  if (under.length === 1)
+    return named(
+      under[0]!,
+      ['noun-from-heading'],
+      designations.find(d => d.definition.name === under[0]) ?? null,
+    );
   if (standard) {
     const agrees =
       !head || head.category === standard.name || narrows[head.category]?.includes(standard.name);
@@ -72,7 +81,11 @@ export function chooseCategory(line: Line, context: LineContext): Choice {
       : { ...verdict, notes: [`the standard is of a ${standard.name}, the words say ${head.category}`] };
   }
   if (head) {
-    const finer = sure && refines(head.category, sure, line) ? sure.definition.name : head.category;
+    const finer = isHeadless(head, line)
+      ? 'set-screw'
+      : sure && refines(head.category, sure, line)
+        ? sure.definition.name
+        : head.category;
     return named(finer, ['noun'], designations.find(d => d.definition.name === finer) ?? null);
   }
   const { unknownWords } = none;
@@ -83,6 +96,7 @@ export function chooseCategory(line: Line, context: LineContext): Choice {
       sure,
     );
   const kinds = headingKinds(line);
+  if (heading?.category === 'plain' && isSprung(line)) return named('spring', ['labelled']);
   if (heading && kinds.length > 1) return byHeadings(line, kinds, named, none);
   if (heading)
     return {
@@ -169,6 +183,12 @@ const refines = (noun: CategoryName, { definition, designation }: FoundDesignati
   (noun === 'bearing' && definition.name === 'roller-clutch') ||
   (noun === 'bushing' && definition.name === 'bearing' && tokens[designation.first]!.text.startsWith('lm'));
 
+/** SHSS is a socket head shoulder screw, and with a point a socket set screw. */
+const isHeadless = ({ category, hit }: Head, { tokens, hits }: Line) =>
+  category === 'screw' &&
+  tokens[hit.first]!.text === 'shss' &&
+  hits.some(h => h.entries.some(({ meaning }) => meaning.kind === 'modifier' && 'point' in meaning.attrs));
+
 /** The part that the heading is about, where it names one. */
 function headingHead({ heading }: Line, { lang }: LineContext): Head | null {
   if (heading.naming.length === 0) return null;
@@ -176,6 +196,25 @@ function headingHead({ heading }: Line, { lang }: LineContext): Head | null {
   const cells = [{ first: 0, last: tokens.length - 1, column: null, labels: [] }];
   return findHead({ tokens, cells, hits, labels: new Set(), groups: [] }, lang);
 }
+
+/**
+ * What the cells hold that stand under a part's name and give its size: `M5x16` under Vite. A cell that names its own part, and
+ * one whose row names it under a heading of descriptions, is none.
+ */
+function partsUnder({ cells, groups, hits, heading }: Line): CategoryName[] {
+  if (heading.columns.columns.length < 2 || cells.length > mostColumns) return [];
+  const parts: CategoryName[] = [];
+  for (const { part, first, last } of cells) {
+    if (part === undefined) continue;
+    const within = (m: { first: number; last: number }) => m.first >= first && m.last <= last;
+    const sized = groups.some(g => (g.thread ?? g.joined) && within(g));
+    if (sized && !hits.some(h => h.nouns.length > 0 && within(h)) && !parts.includes(part)) parts.push(part);
+  }
+  return parts;
+}
+
+/** No list has more. */
+const mostColumns = 60;
 
 /** The kinds of part that the heading names; in a row of column names the first that is one. */
 function headingKinds({ heading }: Line): CategoryName[] {

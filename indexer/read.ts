@@ -3,10 +3,12 @@ import { dictionary } from './categories/dictionary.ts';
 import { categories, dimKeysOf } from './categories/index.ts';
 import { isHandedness, settleHand } from './categories/settle-hand.ts';
 import { type Choice, chooseCategory } from './choose-category.ts';
+import type { FoundDesignation } from './find-designations.ts';
 import { gatherEvidence } from './gather-evidence.ts';
 import { readCanonical } from './read-canonical.ts';
-import { gatherAttrs } from './reading/attributes.ts';
+import { gatherAttrs, gatherFromHeading } from './reading/attributes.ts';
 import { Claim } from './reading/claim.ts';
+import type { Entry } from './reading/dictionary.ts';
 import { differing, doubtsOf } from './reading/doubts.ts';
 import { certaintyOf } from './reading/evidence.ts';
 import { analyse, type Line, longestLine } from './reading/line.ts';
@@ -54,7 +56,9 @@ function settle(line: Line, choice: Choice): Claim {
     settleHand(claim, line);
     return claim;
   }
+  if (choice.designation) dropWordsInside(line, choice.designation);
   gatherAttrs(claim, line, definition.standards, standard);
+  if (choice.features.includes('noun-from-heading')) gatherFromHeading(claim, line);
   settleHand(claim, line);
   if (choice.designation) {
     const { designation } = choice.designation;
@@ -79,6 +83,12 @@ const placeOf = (line: Line, { first, last }: { first: number; last: number }) =
   start: line.tokens[first]!.start,
   end: line.tokens[last]!.end,
 });
+
+/** The letters and figures of a designation are no words: the A-2 of R4A-2RS is no grade. */
+function dropWordsInside(line: Line, { definition, designation: { first, last } }: FoundDesignation): void {
+  const own = ({ meaning }: Entry) => meaning.kind === 'modifier' && meaning.category === definition.name;
+  line.hits = line.hits.filter(h => h.last < first || h.first > last || h.entries.some(own));
+}
 
 /** The figures of a designation are no sizes. */
 function dropInside(line: Line, { first, last }: Designation): void {

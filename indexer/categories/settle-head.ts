@@ -19,11 +19,21 @@ export function settleHead(claim: Claim): void {
     const own = head === undefined || (head === 'socket-cap' && attrs['drive'] === undefined);
     rename(claim, 'hexagon', own ? 'head' : 'drive', own ? 'hex' : 'hex-socket');
   }
+  settlePh(claim);
   const open = byDrive[String(attrs['head'])];
   if (!open) return;
   const named = open[String(attrs['drive'])];
   if (named === undefined) drop(claim, 'head');
   else attrs['head'] = named;
+}
+
+/** PH is a Phillips recess; beside another drive it is the pan head. */
+function settlePh(claim: Claim): void {
+  const { attrs } = claim;
+  if (attrs['ph'] === undefined) return;
+  if (attrs['drive'] === undefined) rename(claim, 'ph', 'drive', 'phillips');
+  else if (attrs['head'] === undefined) rename(claim, 'ph', 'head', 'pan');
+  else drop(claim, 'ph');
 }
 
 /**

@@ -9,12 +9,22 @@ export function meaningOf(measure: Measure, labels: LabelMeanings): string | und
   return (measure.labelUpper ? labels[measure.label.toUpperCase()] : undefined) ?? labels[measure.label];
 }
 
-/** Gives a claim every dimension that the line labels: `ID 5`, `20 mm long`. Returns those used. */
-export function giveLabelled(claim: Claim, line: Line, labels: LabelMeanings): ReadonlySet<Measure> {
-  let used: Set<Measure> | null = null;
+/**
+ * Gives a claim every dimension that the line labels: `ID 5`, `20 mm long`.
+ *
+ * @param given a size that is given already
+ * @returns those used
+ */
+export function giveLabelled(
+  claim: Claim,
+  line: Line,
+  labels: LabelMeanings,
+  given?: Measure,
+): ReadonlySet<Measure> {
+  let used: Set<Measure> | null = given ? new Set([given]) : null;
   for (const measure of line.measures) {
     const key = measure.label === null ? undefined : meaningOf(measure, labels);
-    if (key === undefined || claim.has(key)) continue;
+    if (key === undefined || claim.has(key) || measure === given) continue;
     claim.measure(key, measure);
     claim.features.add('labelled');
     used ??= new Set();

@@ -25,7 +25,9 @@ export function settleRod(claim: Claim, line: Line): void {
   for (const thread of line.threads) {
     // M8 of a smooth rod may be its diameter or a thread on it; beside a whole size it is neither.
     if (thread.kind !== 'metric' || claim.has('dia') || whole) continue;
-    if (claim.category === 'shaft') claim.measure('dia', { ...thread, um: thread.major });
+    // … of a pin by its standard the diameter: DIN 7 M3 x 10
+    if (claim.category === 'shaft' || claim.attrs['standard'] !== undefined)
+      claim.measure('dia', { ...thread, um: thread.major });
     else claim.implied.set('dia', thread.major);
     claim.notes.push(`${thread.name} may be a diameter of ${thread.major / 1000} mm or a thread on it`);
     claim.features.add('thread-for-diameter');

@@ -25,7 +25,9 @@ export function settleScrew(claim: Claim, line: Line): void {
   if (!threaded && claim.features.has('contradiction')) return;
   if (threaded) {
     if (threaded.thread.kind === 'tapping') giveDiameter(claim, threaded.thread);
-    if (threaded.thread.kind === 'number' && tapping) {
+    if (tapping && opensThread(threaded.thread, claim, line)) {
+      claim.texts.delete('thread');
+      claim.implied.delete('pitch');
       claim.implied.delete('thread');
       claim.implied.set('dia', threaded.thread.major);
     }
@@ -66,6 +68,15 @@ export function settleScrew(claim: Claim, line: Line): void {
   } else if (dia && tapping && dia.unitStated && dia.um > thickestTapping) claim.measure('length', dia);
   else if (dia && dia.um >= mm(3) && dia.unitStated) claim.features.add('loose-size');
 }
+
+/**
+ * A tapping or wood screw has a diameter and no thread of its own, so that #6 or M3 only says how thick it is; one that forms a
+ * metric thread has it (DIN 7500).
+ */
+const opensThread = ({ kind }: Thread, { attrs }: Claim, { text }: Line) =>
+  kind === 'number' || (kind === 'metric' && attrs['standard'] === undefined && !forming.test(text));
+
+const forming = /form|furch|trilob|taptite/i;
 
 /** M6 x 1.75 x 20: of two sizes behind a metric thread the first, a small part of the thread, stands where its pitch does. */
 const isPitchMisprinted = ({ kind, major }: Thread, [first, second, third]: readonly Measure[]) =>

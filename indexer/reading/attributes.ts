@@ -58,6 +58,7 @@ export function gatherAttrs(
         if (!only(key)) continue;
         const value = meaning.attrs[key]!;
         if (key === 'material') {
+          if (isInCode(line, hit)) continue;
           materials ??= new Map();
           materials.set(String(value), place);
         } else if (meaning.kind === 'modifier' && suggested === key) {
@@ -100,6 +101,24 @@ function describes({ kinds, entries }: Hit, category: CategoryName): boolean {
     if (meaning.kind === 'modifier' && meaning.category === category) return true;
   return false;
 }
+
+/** A material's two letters in front of figures are the beginning of a number: MS28775, CU4012. */
+const isInCode = ({ tokens }: Line, { first, last }: Hit) =>
+  first === last &&
+  tokens[first]!.text.length <= 2 &&
+  tokens[first + 1]?.gap === 0 &&
+  tokens[first + 1]!.kind === 'number';
+
+/** What the section's title that names the part says of it besides: Button head screws, Federringe. A table's may group several. */
+export function gatherFromHeading(claim: Claim, { heading }: Line): void {
+  if (heading.columns.columns.length > 1) return;
+  for (const hit of heading.hits)
+    for (const { attrs } of said(hit, claim.category, describes(hit, claim.category)))
+      for (const [key, value] of Object.entries(attrs)) if (!isHandedness(key)) claim.attrs[key] ??= value;
+}
+
+/** Left and right are said of one line, never of all under a heading. */
+const isHandedness = (key: string) => key === 'hand' || key === 'side';
 
 /** Whether a noun names a part of the category. */
 const isOf = ({ meaning }: Entry, category: CategoryName) =>

@@ -3,6 +3,7 @@ import { foldHeader, headerRoles, headerWords, type Roles } from './column-words
 import { type Dictionary, type Hit, kindBits } from './dictionary.ts';
 import { letters } from './labels.ts';
 import { markCells } from './mark-cells.ts';
+import type { CategoryName } from './reading.ts';
 import { type Token, tokenise } from './tokens.ts';
 
 /** What a table's heading says of the cells under it. */
@@ -11,6 +12,8 @@ export interface Column {
   column: string | null;
   /** The dimensions it names, in order: `OD x ID x W`, `D`. */
   labels: readonly { label: string; upper: boolean }[];
+  /** The part it is named by: Screw, Vite. */
+  part?: CategoryName;
 }
 
 /** The columns that a heading names, in order, and what parts their names: a bar or tab, a comma, or a blank alone. */
@@ -35,7 +38,7 @@ export function columnsOf(heading: string, dictionary: Dictionary): Columns {
 function columnsIn(heading: string, dictionary: Dictionary): Columns {
   const text = markCells(heading).replace(/^[^|:]*:(?=.*[|×x])/, '');
   const parted = partedBy(text, dictionary);
-  if (parted.columns.length > 1) return parted;
+  if (parted.columns.length > 1) return /[|\t]/.test(heading) ? parted : { ...parted, parted: 'comma' };
   if (!/[,;]/.test(text)) return runColumns(text, dictionary) ?? parted;
   const listed = partedBy(text.replace(/[,;]/g, '|'), dictionary);
   const known = listed.columns.filter(c => c.column !== null && c.column !== 'part').length;
@@ -70,7 +73,11 @@ function columnIn(cell: Cell, text: string, tokens: readonly Token[], hits: read
         return { column: meaning.column, labels: labels.length > 1 ? labels : [] };
     for (const { meaning } of entries) if (meaning.kind === 'count') return { column: 'qty', labels: [] };
     for (const { meaning } of entries) if (meaning.kind === 'label') return { column: meaning.label, labels };
-    for (const { meaning } of entries) if (meaning.kind === 'noun') return { column: 'part', labels };
+    for (const { meaning } of entries)
+      if (meaning.kind === 'noun')
+        return meaning.category === 'plain'
+          ? { column: 'part', labels }
+          : { column: 'part', labels, part: meaning.category };
   }
   if (labels.length > 0) return { column: labels[0]!.label, labels };
   return { column: columnNamed(headerRoles(bare) ?? undefined), labels: [] };

@@ -228,7 +228,7 @@ export class Dictionary {
     if (word.length > 48) return null;
     for (let cut = 2; cut <= word.length - 3; cut++) {
       const head = this.#single(word.slice(cut))?.entries.filter(isCompounding) ?? [];
-      if (head.length === 0) continue;
+      if (head.length === 0 || isGerund(word, cut)) continue;
       const front = this.#front(word.slice(0, cut));
       return [...head, ...front];
     }
@@ -250,6 +250,9 @@ export class Dictionary {
   }
 }
 
+/** During and measuring are no rings: in front of one stands a consonant in German and Dutch. */
+const isGerund = (word: string, cut: number) => cut === word.length - 4 && /[aeiou]ring$/.test(word);
+
 /** The most tokens of a phrase. */
 const longestPhrase = 12;
 
@@ -263,12 +266,16 @@ function follow(node: Node, number: number): Node {
 
 /**
  * A2 is a grade and MC3 a clearance, but "A 2" is neither: figures behind one or two letters must be glued to them, unless a
- * point shows that the letters are short for a word: gr. 8.
+ * point shows that the letters are short for a word: gr. 8; GR 8 is a bolt's.
  */
 function stands(tokens: readonly Token[], at: number): boolean {
   if (tokens[at]!.kind !== 'number' || tokens[at]!.gap === 0) return true;
   const before = tokens[at - 1]!;
-  return before.text.length > 2 || (before.text === '.' && tokens[at - 2]?.text.length === 2);
+  return (
+    before.text.length > 2 ||
+    before.text === 'gr' ||
+    (before.text === '.' && tokens[at - 2]?.text.length === 2)
+  );
 }
 
 const isCompounding = (entry: Entry) =>

@@ -26,15 +26,18 @@ const twice = (line: Line): string | null =>
 
 const none: readonly Measure[] = [];
 
-/** The sizes of the first of several groups that another group of the line gives otherwise. */
-export function differing({ groups }: Line): readonly Measure[] {
+/** The sizes of the first of several groups that another group of the line gives otherwise; all of them where that is another part's. */
+export function differing({ groups, hits }: Line): readonly Measure[] {
   if (groups.length < 2) return none;
   const joined = groups.filter(g => g.joined && !g.thread && g.measures.length >= 2);
   if (joined.length < 2) return none;
   const [first, ...others] = joined as [Group, ...Group[]];
   const near = (a: number, b: number) => Math.abs(a - b) <= Math.max(30, a * 0.02);
   const alike = others.filter(g => g.measures.length === first.measures.length);
-  return first.measures.filter((m, i) => alike.some(g => !near(m.um, g.measures[i]!.um)));
+  const differ = first.measures.filter((m, i) => alike.some(g => !near(m.um, g.measures[i]!.um)));
+  const last = alike.at(-1)?.first ?? 0;
+  const named = hits.some(h => h.nouns.length > 0 && h.first > first.last && h.last < last);
+  return differ.length > 0 && named ? first.measures : differ;
 }
 
 /** Letters where a figure should stand were taken for figures: 5.l x 8, M3xl0, 6O8. */

@@ -61,7 +61,7 @@ function phrasesOf(tokens: readonly Token[], cell: Cell, hits: readonly Hit[]): 
         qualifies = false;
       }
       at = hit.last;
-    } else if ((hit && (at > first || cell.first > 0)) || stop) {
+    } else if ((hit && (at > cell.first || cell.first > 0)) || stop) {
       // A preposition that begins a later cell says of the whole row what it is for.
       if (at > first) phrases.push({ first, last: at - 1, qualifies });
       const last = hit?.last ?? at;
@@ -93,7 +93,8 @@ export function languagesOf(hits: readonly Hit[], known: string | undefined): st
   if (known) return [known];
   const langs: string[] = [];
   const counts: number[] = [];
-  for (const hit of hits)
+  for (const hit of hits) {
+    if (isOfAnyLanguage(hit)) continue;
     for (const lang of hit.langs) {
       const index = langs.indexOf(lang);
       if (index >= 0) counts[index]!++;
@@ -102,10 +103,17 @@ export function languagesOf(hits: readonly Hit[], known: string | undefined): st
         counts.push(1);
       }
     }
+  }
   const most = Math.max(0, ...counts);
   const likely = langs.filter((_, index) => counts[index] === most);
   return most === 0 || likely.includes('en') ? ['en', ...likely.filter(lang => lang !== 'en')] : likely;
 }
+
+/** A material or a finish is written alike in many languages and tells of none. */
+const isOfAnyLanguage = ({ entries }: Hit) =>
+  entries.every(
+    ({ meaning }) => meaning.kind === 'finish' || (meaning.kind === 'modifier' && meaning.category === null),
+  );
 
 /** Cells that say nothing of the part's kind. */
 const asides = new Set<string | null>(['material', 'remarks', 'partNumber']);

@@ -54,10 +54,26 @@ export function isInstruction({ tokens, threads, groups }: Line): boolean {
   if (at === 0 && !sized && numbered.has(first.text)) return isNumber(tokens, 1);
   if (sized) return false;
   if (plainVerbs.has(first.text) && tokens.length > at + 1) return true;
+  if (at === 0 && first.text === 'for' && meantFor.has(tokens[1]?.text ?? '')) return true;
+  if (verbs.has(first.text) && isTold(tokens, at)) return true;
   if (verbs.has(first.text)) return tokens.slice(at + 1).some(t => articles.has(t.text));
   const last = tokens.findLast(t => t.kind === 'word')!;
   return last !== first && lastVerbs.has(last.text);
 }
+
+/** `fit bearing with retaining compound`, `grease gears on assembly`: a verb, what it is done to, and how; no figure. */
+function isTold(tokens: readonly Token[], at: number): boolean {
+  if (tokens[at + 1]?.kind !== 'word' || tokens.some(t => t.kind !== 'word' && t.text !== '.')) return false;
+  const how = tokens.findIndex((t, i) => i > at + 1 && adverbs.has(t.text));
+  return how > 0 && how < tokens.length - 1;
+}
+
+const adverbs = new Set('with on onto before after until during using by lightly firmly'.split(' '));
+
+/** What a note is for and no part is: for models A and B. */
+const meantFor = new Set(
+  'model models serial serials s units unit machines versions variants types'.split(' '),
+);
 
 /** A number, or a Roman one, behind a point perhaps. */
 function isNumber(tokens: readonly Token[], at: number): boolean {

@@ -40,6 +40,7 @@ export function labelSizes(
     const behind = measureBehind(tokens, last, measures, before);
     if (tied && !behind?.sign) continue;
     const single = word.text.length === 1 && last === at && word.text.charCodeAt(0) < japanese;
+    if (single && !behind?.sign && behind?.measure && isSeries(tokens, behind.measure)) continue;
     const front = word.gap <= 1 ? measures[before] : undefined;
     let labelled: Measure;
     if (
@@ -47,7 +48,7 @@ export function labelSizes(
       front.label === null &&
       !behind?.sign &&
       !(behind?.measure && (front.diameter || (word.gap > 0 && tokens[behind.measure.first]!.gap === 0))) &&
-      (!single || (word.gap === 0 && !behind?.measure))
+      (!single || (word.gap === 0 && (!behind?.measure || tokens[behind.measure.first]!.gap > 0)))
     )
       labelled = front;
     else if (
@@ -64,6 +65,10 @@ export function labelSizes(
   for (const cell of cells) if (cell.labels.length > 0) labelByHeading(cell, measures);
   return labels;
 }
+
+/** A letter that stands off from a whole size names its series, not the first dimension: Rondelle L 4,3x12x1. */
+const isSeries = (tokens: readonly Token[], { first, last }: Measure) =>
+  tokens[first]!.gap > 0 && tokens[last + 1]?.text === '×' && tokens[last + 2]?.kind === 'number';
 
 /** Words of one sign that are more than a letter begin here. */
 const japanese = 0x3005;

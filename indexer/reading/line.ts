@@ -17,6 +17,7 @@ import { dropRanges } from './ranges.ts';
 import type { LineContext, SizeOrders } from './reading.ts';
 import { bodies, type StandardName, standardAt } from './standards.ts';
 import { formLetters, money, takeFigures, takePrices } from './take.ts';
+import { former, military, takeFormer, takeMilitary } from './take-codes.ts';
 import { takeThousands } from './thousands.ts';
 import { beginThread, type Thread, threadAt } from './threads.ts';
 import { type Token, take, tokenise } from './tokens.ts';
@@ -79,6 +80,8 @@ export function analyse(text: string, context: LineContext, dictionary: Dictiona
   const cells = nameCells(cutCells(tokens), heading.columns, tokens);
   silenceAsides(tokens, cells);
   const sets = setsOf(tokens);
+  if ((sets & former) !== 0) takeFormer(tokens);
+  if ((sets & military) !== 0) takeMilitary(tokens);
   const standards = (sets & bodies) === 0 ? [] : readEach(tokens, standardAt);
   const threads = (sets & beginThread) === 0 ? [] : readEach(tokens, threadAt);
   let hits = dictionary.find(tokens);

@@ -87,6 +87,7 @@ export function measureAt(
     if (before.kind === 'word' && !isLabel(at - 1) && !isSign(before)) return null;
     if (before.kind === 'mark' && !mayStandBefore.has(before.text)) return null;
   }
+  if (isGauge(tokens, at)) return null;
   if (at > 0 && (money.has(tokens[at - 1]!.text) || isOrdinal(tokens, at))) return null;
   let last = at;
   let value = printedValue(token);
@@ -189,6 +190,13 @@ const hangsUnit = (tokens: readonly Token[], at: number) =>
 const isGrade = (tokens: readonly Token[], at: number) =>
   tokens[at]!.text === 'gr' &&
   (tokens[at + 1]?.kind === 'number' || (tokens[at + 1]?.text === '.' && tokens[at + 2]?.kind === 'number'));
+
+/** 2/0 and 3/0 are numbers of a gauge, not halves of nothing. */
+const isGauge = (tokens: readonly Token[], at: number): boolean => {
+  const zero = tokens[at]!.text === '0' && tokens[at]!.gap === 0 && tokens[at - 1]?.text === '/';
+  const [slash, next] = [tokens[at + 1], tokens[at + 2]];
+  return zero || (slash?.text === '/' && slash.gap === 0 && next?.gap === 0 && next.text === '0');
+};
 
 /** No. 8 is a number of something. */
 function isOrdinal(tokens: readonly Token[], at: number): boolean {

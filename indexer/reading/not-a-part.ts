@@ -17,7 +17,15 @@ export function isNotAPart(line: Line): boolean {
     if (kinds & naming && !(kinds & (kindBits.column | kindBits.sheet))) parts++;
   }
   if (!tokens.some(token => token.kind !== 'mark')) return true;
-  if (isHeading(line) || isRuled(line) || isInstruction(line) || isReplaced(line)) return true;
+  if (
+    isHeading(line) ||
+    isTitleRow(line) ||
+    isTotal(line) ||
+    isRuled(line) ||
+    isInstruction(line) ||
+    isReplaced(line)
+  )
+    return true;
   if (parts > 0) return startsWithNote(line) && sheet > 0;
   if (isPriceOrDate(line)) return true;
   const words = unknownWords(line);
@@ -47,6 +55,37 @@ function isHeading({ tokens, measures, threads, qty }: Line): boolean {
   const bare = measures.length === 0 && threads.length === 0 && qty === null;
   return bare && tokens.length <= 8 && tokens.length > 1 && tokens.at(-1)!.text === ':';
 }
+
+/** Three cells of words and more, no figure among them, half of them titles: Rev | Date | Author | Change. */
+function isTitleRow({ tokens, cells, hits }: Line): boolean {
+  if (cells.length < 3 || cells.length > mostTitles || tokens.some(t => t.kind === 'number')) return false;
+  let titled = 0;
+  for (const { first, last } of cells) {
+    if (last - first > 3) return false;
+    const inside = hits.filter(h => h.first >= first && h.last <= last);
+    if (inside.some(h => (h.kinds & naming) !== 0 && (h.kinds & title) === 0)) return false;
+    if (inside.some(h => (h.kinds & title) !== 0)) titled++;
+  }
+  return titled * 2 >= cells.length;
+}
+
+/** No list has more columns than this. */
+const mostTitles = 30;
+
+const title = kindBits.column | kindBits.sheet;
+
+/** A total begins the row and a number alone ends it; what it names is what was summed: Subtotal screws | | 12.40. */
+function isTotal({ tokens, cells, threads, groups }: Line): boolean {
+  const first = tokens.find(t => t.kind === 'word');
+  if (!first || !totals.has(first.text) || cells.length < 2 || threads.length > 0) return false;
+  return !groups.some(g => g.joined);
+}
+
+const totals = new Set(
+  'total subtotal totals summe gesamt gesamtsumme zwischensumme somme totale subtotale totaal subtotaal 合計 小計'.split(
+    ' ',
+  ),
+);
 
 /** A title between rules: ===== Bearings =====. */
 function isRuled({ text, measures, threads }: Line): boolean {

@@ -2,6 +2,7 @@ import type { Cell } from './cells.ts';
 import type { Quantity } from './count.ts';
 import { type Hit, kindBits } from './dictionary.ts';
 import type { StandardName } from './standards.ts';
+import { takeNumbered } from './take-codes.ts';
 import { isWhole, type Token, take } from './tokens.ts';
 import { isIn, wordSet } from './vocabulary.ts';
 
@@ -19,6 +20,7 @@ export function takeFigures(
   takeCounts(tokens, cells);
   if (qty || tokens.at(-1)?.text === 'ref') takeReference(tokens, cells);
   takeDashNumber(tokens);
+  takeNumbered(tokens);
   takePartNumber(tokens);
   if ((sets & diametralPitch) !== 0) takeDiametralPitch(tokens);
   takePhrases(tokens, hits);

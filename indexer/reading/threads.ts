@@ -77,8 +77,12 @@ function metricAt(tokens: readonly Token[], at: number): Found | null {
   if (after?.gap === 0 && after.kind === 'word' && after.text.length > 1) return null;
   const value = Number(number.text.replace(',', '.'));
   if (!(value >= 1 && value <= 64) || /\d[.,]\d\d/.test(number.text)) return null;
+  if (value % 1 !== 0 && !brokenMetric.has(value)) return null;
   return { name: `M${value}`, kind: 'metric', major: mm(value), last: at + 1 };
 }
+
+/** Metric threads whose size is no whole number (ISO 261, and older Japanese ones); M 4,3 is a washer of series M. */
+const brokenMetric = new Set([1.1, 1.2, 1.4, 1.6, 1.7, 1.8, 2.2, 2.3, 2.5, 2.6, 3.5, 4.5, 5.5]);
 
 /** Whether a number is a standard's: its body stands in front of it. */
 const endsStandard = (tokens: readonly Token[], at: number) => at > 0 && standardAt(tokens, at - 1) !== null;

@@ -3,7 +3,7 @@ import type { CategoryWords } from '../definition.ts';
 export const words: CategoryWords = {
   nouns: {
     en: {
-      'bearing, ball bearing, brg, brng, bearings, ball brg, ball bearings, radial bearing, radial ball bearing, deep groove ball bearing, deep groove bearing, miniature bearing, miniature ball bearing, wheel bearing, skate bearing, roller skate bearing, spool bearing, line roller bearing':
+      'bearing, ball bearing, brg, brng, bearings, ball brg, ball bearings, radial bearing, radial ball bearing, deep groove ball bearing, deep groove bearing, miniature bearing, miniature ball bearing, wheel bearing, skate bearing, roller skate bearing, spool bearing, line roller bearing, bearing set, bearings set':
         {},
       'flanged bearing, flange bearing, flanged ball bearing, flange ball bearing': { flanged: true },
       'needle bearing, needle roller bearing, drawn cup needle bearing, needle brg, needle cage, needle cage assembly, needle roller cage':
@@ -22,7 +22,7 @@ export const words: CategoryWords = {
       'sealed bearing, sealed ball bearing, shielded bearing, shielded ball bearing': {},
     },
     de: {
-      'lager, kugellager, rillenkugellager, wälzlager, radiallager, radialkugellager, miniaturlager, miniaturkugellager, radlager, rollenlager, kegelrollenlager, schrägkugellager, schulterkugellager':
+      'lager, kugellager, kugell, rillenkugellager, rillenkugell, wälzlager, radiallager, radialkugellager, miniaturlager, miniaturkugellager, radlager, rollenlager, kegelrollenlager, schrägkugellager, schulterkugellager':
         {},
       'flanschlager, flanschkugellager, bundlager': { flanged: true },
       'nadellager, nadelhülse, nadelbüchse, nadelkranz': { type: 'needle' },
@@ -96,7 +96,7 @@ export const words: CategoryWords = {
           seal: 'two-contact-seals',
         },
       'open, open type': { seal: 'open' },
-      needle: { type: 'needle' },
+      'needle, drawn cup, needle roller': { type: 'needle' },
       thrust: { type: 'thrust' },
       linear: { type: 'linear' },
       mc1: { clearance: 'MC1' },

@@ -22,7 +22,7 @@ export const words: CategoryWords = {
       'mutter, muttern, rundmutter, ringmutter, rändelmutter, nutmutter, überwurfmutter, spannmutter': {},
       'sicherungsmutter, stoppmutter, selbstsichernde mutter, kontermutter selbstsichernd, klemmmutter, sechskantmutter selbstsichernd, stopmutter, selbstsichernde sechskantmutter':
         { type: 'lock' },
-      sechskantmutter: { type: 'hex' },
+      'sechskantmutter, skt mutter, 6kt mutter, sechskantmu': { type: 'hex' },
       'hutmutter, hutmuttern, kugelmutter': { type: 'cap' },
       kronenmutter: { type: 'castle' },
       'flanschmutter, bundmutter, sperrzahnmutter': { type: 'flange' },
@@ -35,7 +35,7 @@ export const words: CategoryWords = {
     },
     fr: {
       'ecrou, ecrous': {},
-      'ecrou frein, ecrou nylstop, ecrou autofreine, ecrou indesserrable, ecrou autobloquant, ecrous frein, ecrou auto-freine, ecrou de blocage, ecrous frein nylstop, ecrou frein nylstop':
+      'ecrou frein, ecrou nylstop, ecrou nystop, ecrou bague nylon, ecrou a bague nylon, ecrou frein nylon, ecrou autofreine, ecrou indesserrable, ecrou autobloquant, ecrous frein, ecrou auto-freine, ecrou de blocage, ecrous frein nylstop, ecrou frein nylstop':
         { type: 'lock' },
       'ecrou hexagonal, ecrou hex, ecrou h, ecrou six pans': { type: 'hex' },
       'ecrou borgne': { type: 'cap' },
@@ -44,7 +44,7 @@ export const words: CategoryWords = {
       'contre-ecrou, contre ecrou, ecrou bas, ecrou hm': { type: 'jam' },
       'ecrou carre': { type: 'square' },
       'ecrou en t, ecrou marteau': { type: 't-nut' },
-      'ecrou papillon, ecrou a oreilles': { type: 'wing' },
+      'ecrou papillon, ecrou a oreilles, ecrou a oreille, ecrou oreille, ecrou oreilles': { type: 'wing' },
     },
     it: {
       'dado, dadi': {},
@@ -125,14 +125,18 @@ export const words: CategoryWords = {
       vierkant: { type: 'square' },
     },
     fr: {
-      'autofreine, auto-freine, frein, indesserrable, nylstop, autobloquant': { type: 'lock' },
+      'autofreine, auto-freine, frein, indesserrable, nylstop, nystop, autobloquant, bague nylon, a bague nylon':
+        {
+          type: 'lock',
+        },
       'hexagonal, hex, six pans': { type: 'hex' },
       'borgne, aveugle': { type: 'cap' },
       'crenele, a creneaux': { type: 'castle' },
       'a embase, a collerette, epaule': { type: 'flange' },
       'bas, mince': { type: 'jam' },
       carre: { type: 'square' },
-      'papillon, a oreilles': { type: 'wing' },
+      'papillon, a oreilles, oreille, oreilles, a oreille': { type: 'wing' },
+      'marteau, en t': { type: 't-nut' },
     },
     it: {
       'autobloccante, autobloccanti, autofrenante': { type: 'lock' },
@@ -175,8 +179,8 @@ export const words: CategoryWords = {
   plain: {
     en: 'nut plate, nut driver, nut cap, nut cover, nutcap, rivet nut, rivnut, insert nut, nut insert, nut cage, nut holder, nutsert, threaded insert, heat set insert, heat-set insert, brass insert, heat set nut, heatset insert, heat set brass insert, nut trap, nut block, nut retainer, nut rotor, leadscrew nut, lead screw nut',
     de: 'mutternschlüssel, nietmutter, einpressmutter, einschlagmutter, einschmelzmutter, gewindeeinsatz, gewindebuchse, einschmelzgewinde, gewindeeinsätze, mutternsprenger',
-    fr: 'ecrou a sertir, insert filete, insert, ecrou rivet',
-    it: 'inserto filettato, inserto, rivetto filettato',
+    fr: 'ecrou a sertir, insert filete, insert, ecrou rivet, insert laiton, inserts laiton, insert a chaud, douille filetee, bague filetee',
+    it: 'inserto filettato, inserto, rivetto filettato, bussola filettata, bussole filettate, bussola ottone, bussole ottone, bussola in ottone, bussole in ottone, boccola filettata, boccole filettate, inserto ottone, inserti ottone, inserti filettati, inserti',
     es: 'inserto roscado, tuerca remachable, inserto',
     nl: 'blindklinkmoer, inslagmoer, schroefdraadinzet',
     ja: 'インサートナット, ナットホルダー',

@@ -6,7 +6,7 @@ export const words: CategoryWords = {
       'pin, pins, parallel pin, straight pin, locating pin, pivot pin, hinge pin, bail pin, stop pin, guide pin, pn, roller pin, lock pin, knock pin, set pin':
         {},
       'dowel pin, dowel, dowel pins, dwl pin': { type: 'dowel' },
-      'cotter pin, split pin, cotter, split cotter pin, cotter-pin': { type: 'cotter' },
+      'cotter pin, split pin, cotter, split cotter pin, cotter-pin, cotterpin, splitpin': { type: 'cotter' },
       'clevis pin, headed pin, headed straight pin, pin with head, headed clevis pin, straight headed pin, pin straight headed':
         {
           type: 'clevis',
@@ -18,7 +18,7 @@ export const words: CategoryWords = {
     },
     de: {
       'stift, bolzen, steckstift, achsstift, haltestift, führungsstift': {},
-      'zylinderstift, passstift, paßstift, zylinderstifte': { type: 'dowel' },
+      'zylinderstift, passstift, paßstift, zylinderstifte, zyl stift, zylstift': { type: 'dowel' },
       'splint, splinte': { type: 'cotter' },
       'gabelkopfbolzen, klappstecker, bolzen mit kopf': { type: 'clevis' },
       'kerbstift, knebelkerbstift, passkerbstift, kerbnagel': { type: 'grooved' },

@@ -1,5 +1,6 @@
 import type { Claim } from '../../reading/claim.ts';
 import type { Line } from '../../reading/line.ts';
+import type { Measure } from '../../reading/measures.ts';
 import type { Dims } from '../../reading/reading.ts';
 import type { StandardName } from '../../reading/standards.ts';
 import { attributesOf } from '../../standards/part-standards.ts';
@@ -12,7 +13,7 @@ import {
   internalRings,
 } from '../../standards/retaining-rings.ts';
 import { mm, toMm, type Um } from '../../units/length.ts';
-import type { CategoryDefinition } from '../definition.ts';
+import type { CategoryDefinition, Designation } from '../definition.ts';
 import { giveLabelled, unlabelledGroups } from '../settle-labels.ts';
 import { plainSize } from '../size-text.ts';
 import { drawing } from './drawing.ts';
@@ -32,9 +33,9 @@ const labels = {
 };
 
 function settle(claim: Claim, line: Line, standard: StandardName | null): void {
-  const used = giveLabelled(claim, line, labels);
-  const code = line.tokens.findIndex((t, at) => /^(e|s|h|stw|rtw|c)$/.test(t.text) && isSizeOf(line, at));
-  if (code >= 0) byCode(claim, line, code);
+  const code = line.tokens.findIndex((_, at) => isCode(line, at));
+  const coded = code < 0 ? undefined : byCode(claim, line, code);
+  const used = giveLabelled(claim, line, labels, coded);
   for (const { measures } of unlabelledGroups(line, used)) {
     // A hairpin clip is named by its wire or by its pin, and a number alone does not say by which.
     if (claim.attrs['type'] === 'r-clip') break;
@@ -44,9 +45,11 @@ function settle(claim: Claim, line: Line, standard: StandardName | null): void {
       claim.doubt('three sizes: the free ring is not how a ring is named');
       break;
     }
-    measures.slice(0, 2).forEach((m, i) => {
-      if (open[i]) claim.measure(open[i]!, m);
-    });
+    const [first, second] = measures as [Measure, Measure | undefined];
+    claim.measure(open[0]!, first);
+    const size = claim.lengths.get('dia') ?? 0;
+    if (second && open[1] && (second.um <= thinnest || second.um <= size * thickest))
+      claim.measure(open[1], second);
     claim.features.add(measures.length === 2 ? 'two-sizes' : 'one-size');
     break;
   }
@@ -65,12 +68,24 @@ function settle(claim: Claim, line: Line, standard: StandardName | null): void {
   }
 }
 
+/** No ring is thicker than this part of its nominal size (DIN 471, DIN 472, DIN 6799), where it is no wisp: 15 x 4 are four rings. */
+const thickest = 0.2;
+const thinnest = mm(0.7);
+
 /** E-3, S-10, H 12: a Japanese ring's letter and its size, glued or by a dash, printed nowhere else as a size. */
-function isSizeOf(line: Line, at: number): boolean {
-  const next = line.tokens[at + 1];
-  const number = next?.text === '-' ? line.tokens[at + 2] : next;
-  const glued = next?.text === '-' ? next.gap === 0 && number?.gap === 0 : number?.gap === 0;
-  return number?.kind === 'number' && glued && !line.measures.some(m => m.start === number.start);
+function isCode({ tokens, measures }: Line, at: number): boolean {
+  const letter = tokens[at]!;
+  if (!(letter.text in codeTypes) && letter.text !== 'c') return false;
+  const next = tokens[at + 1];
+  const dashed = next?.text === '-';
+  const number = dashed ? tokens[at + 2] : next;
+  if (number?.kind !== 'number') return false;
+  if (dashed) return next!.gap === 0 && number.gap === 0;
+  // s=1,2 and s1,2 are how thick a ring is; H 12 of capitals is a ring for a hole.
+  const measured = measures.find(m => m.start === number.start);
+  return number.gap === 0
+    ? !measured
+    : number.gap === 1 && letter.upper && letter.text !== 'c' && (measured?.whole ?? true);
 }
 
 const codeTypes: Readonly<Record<string, string>> = {
@@ -79,16 +94,40 @@ const codeTypes: Readonly<Record<string, string>> = {
   stw: 'external',
   h: 'internal',
   rtw: 'internal',
+  istw: 'external',
+  irtw: 'internal',
+  etw: 'e-clip',
 };
 
-function byCode(claim: Claim, line: Line, at: number): void {
+/** Gives a ring's code, and the size that its figures were taken for. */
+function byCode(claim: Claim, line: Line, at: number): Measure | undefined {
   const number = line.tokens[at + 1]!.text === '-' ? line.tokens[at + 2]! : line.tokens[at + 1]!;
   const value = Number(number.text.replace(',', '.'));
-  if (!(value > 0 && value <= 100) || claim.has('dia')) return;
+  if (!(value > 0 && value <= 100)) return undefined;
   claim.lengths.set('dia', mm(value));
   claim.span('dia', number);
   const type = codeTypes[line.tokens[at]!.text];
   if (type) claim.attr('type', type);
+  return line.measures.find(m => m.start === number.start);
+}
+
+/** STW-10, RTW-22, ETW-3: letters that stand for rings alone (common practice of Japanese makers). */
+function designationAt({ tokens }: Line, at: number): Designation | null {
+  const dashed = tokens[at + 1]?.text === '-';
+  const number = tokens[dashed ? at + 2 : at + 1];
+  if (number?.kind !== 'number' || number.gap > 1) return null;
+  const type = codeTypes[tokens[at]!.text]!;
+  const dia = mm(Number(number.text.replace(',', '.')));
+  return {
+    first: at,
+    last: dashed ? at + 2 : at + 1,
+    key: `${type} ${dia}`,
+    sure: true,
+    apply: claim => {
+      claim.designated('dia', dia);
+      claim.attr('type', type);
+    },
+  };
 }
 
 function thicknessBy(standard: string, dia: Um): Um | undefined {
@@ -119,7 +158,8 @@ export const retainingRing: CategoryDefinition = {
   labels,
   words,
   standards: attributesOf('retaining-ring'),
-  stems: [],
+  stems: ['stw', 'rtw', 'etw', 'istw', 'irtw'],
+  designationAt,
   settle,
   ...plainSize('dia'),
   sizes: [

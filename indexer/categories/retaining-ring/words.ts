@@ -5,20 +5,23 @@ export const words: CategoryWords = {
     en: {
       'retaining ring, snap ring, circlip, retainer ring, retaining clip, c-clip, c clip, snapring, c ring, c-ring, stop ring, seeger ring, spring clip ring, lock ring, wire ring, click ring, retainer clip, circlips, spring ring':
         {},
-      'external circlip, external retaining ring, external snap ring, shaft circlip, external ring': {
-        type: 'external',
-      },
-      'internal circlip, internal retaining ring, internal snap ring, bore circlip': { type: 'internal' },
-      'e-clip, e clip, eclip, e-ring, e ring, ering, e-clips, e type retaining ring, e-type circlip': {
-        type: 'e-clip',
-      },
+      'external circlip, external retaining ring, external snap ring, shaft circlip, external ring, shaft snap ring, shaft retaining ring':
+        {
+          type: 'external',
+        },
+      'internal circlip, internal retaining ring, internal snap ring, bore circlip, hole snap ring, hole circlip, hole retaining ring':
+        { type: 'internal' },
+      'e-clip, e clip, eclip, e-ring, e ring, ering, e-clips, e type retaining ring, e-type circlip, e type retainer, e retainer, retainer e type, retainer e':
+        {
+          type: 'e-clip',
+        },
       'r-clip, r clip, r-pin, r pin, r-clip ring, hitch pin clip, hairpin clip, hairpin cotter, hairpin, hair pin, hair pin clip, hair pin cotter, hairpin cotter pin, hitch pin, beta pin, beta clip, spring cotter':
         {
           type: 'r-clip',
         },
     },
     de: {
-      'sicherungsring, greifring, klemmring, seegerring, sprengring, seeger-ring, sicherungsringe, nutring sicherung, runddraht sprengring, runddrahtsprengring, haltering':
+      'sicherungsring, si ring, greifring, klemmring, seegerring, sprengring, seeger-ring, sicherungsringe, nutring sicherung, runddraht sprengring, runddrahtsprengring, haltering':
         {},
       'sicherungsring für wellen, sicherungsring für welle, wellensicherungsring, außensicherungsring, aussenseegerring, wellenring, außenseegerring, sicherungsring außen':
         { type: 'external' },
@@ -78,9 +81,10 @@ export const words: CategoryWords = {
   modifiers: {
     en: {
       'external, ext, outer, outside, shaft, for shaft, on shaft, external type': { type: 'external' },
-      'internal, int, inner, inside, bore, for bore, for hole, in bore, housing, internal type': {
-        type: 'internal',
-      },
+      'internal, int, inner, inside, bore, for bore, for hole, for holes, hole, in bore, housing, internal type':
+        {
+          type: 'internal',
+        },
       'e type, type e, e style, e shape': { type: 'e-clip' },
     },
     de: {
@@ -104,8 +108,8 @@ export const words: CategoryWords = {
       'binnen, voor gat, voor boring, gat, boring, inwendig': { type: 'internal' },
     },
     ja: {
-      '軸用, 外': { type: 'external' },
-      '穴用, 内': { type: 'internal' },
+      '軸用, 軸, 外': { type: 'external' },
+      '穴用, 穴, 内': { type: 'internal' },
     },
   },
   plain: {

@@ -18,12 +18,12 @@ export const words: CategoryWords = {
         cap,
       'lhcs, low head cap screw, low head socket cap screw, low profile cap screw, low head screw, low profile socket head cap screw, low profile screw':
         low,
-      'hhcs, hhms, hcs, hex cap screw, hex bolt, hex head screw, hexagon bolt, hexagon head screw, hex head bolt, hexagon screw, hex screw, hexagon head bolt':
+      'hhcs, hhms, hhb, hcs, hex cap screw, hex bolt, hex head screw, hexagon bolt, hexagon head screw, hex head bolt, hexagon screw, hex screw, hexagon head bolt':
         { head: 'hex' },
-      'bhcs, bhscs, bhsc, bscs, button head cap screw, button head socket screw, socket button head screw, button head socket cap screw':
+      'bhcs, bhscs, bhsc, bscs, sbhcs, sbhs, button head cap screw, button head socket screw, socket button head screw, button head socket cap screw':
         button,
       'button head screw, button screw': { head: 'button' },
-      'fhcs, fhscs, fscs, flat head cap screw, socket flat head screw, flat head socket screw, socket countersunk screw, flat head socket cap screw, countersunk socket screw, fhsc, socket countersunk head screw':
+      'fhcs, fhscs, fscs, flat head cap screw, socket flat head screw, flat head socket screw, socket countersunk screw, flat head socket cap screw, countersunk socket screw, fhsc, socket countersunk head screw, scfh, sfhcs, sfhs':
         csk,
       'fhms, flat head screw, countersunk screw, csk screw, flathead screw, flat screw, countersunk head screw':
         {
@@ -53,9 +53,9 @@ export const words: CategoryWords = {
       'schraube, bolzenschraube, maschinenschraube, gewindeschraube, schr': {},
       'zylinderschraube mit innensechskant, innensechskantschraube, inbusschraube, inbus, imbusschraube, inbus schraube, zylinderkopfschraube mit innensechskant, zylinderschraube innensechskant':
         cap,
-      'zylinderschraube, zylinderkopfschraube, zylschraube': cylinder,
+      'zylinderschraube, zylinderkopfschraube, zylschraube, zyl schraube, zyl schr': cylinder,
       'zylinderschraube mit schlitz': { head: 'cheese', drive: 'slotted' },
-      sechskantschraube: { head: 'hex' },
+      'sechskantschraube, skt schraube, skt schr, sechskantschr, 6kt schraube, 6kt schr': { head: 'hex' },
       'senkschraube, senkkopfschraube': { head: 'countersunk' },
       'senkschraube mit innensechskant': csk,
       'linsensenkschraube, linsensenkkopfschraube': { head: 'raised-countersunk' },
@@ -85,7 +85,7 @@ export const words: CategoryWords = {
       },
       'vis a embase, vis h a embase': { head: 'hex-flange' },
       'vis fbhc, vis tete basse': low,
-      'vis tete ronde, vis a tete ronde, vis rl': { head: 'round' },
+      'vis tete ronde, vis a tete ronde, vis rl, vis ronde': { head: 'round' },
       'vis cbl, vis tete cylindrique bombee large': { head: 'pan' },
       'vis fs, vis fz': { head: 'countersunk' },
       'vis a tete fraisee, vis tete fraisee, vis fraisee, vis tf': { head: 'countersunk' },
@@ -158,12 +158,17 @@ export const words: CategoryWords = {
       '丸皿ネジ, 丸皿ねじ, 丸皿ビス': { head: 'raised-countersunk' },
       'ナベネジ, なべねじ, ナベビス, なべ小ねじ, ナベ小ネジ, 鍋ネジ, なべネジ': { head: 'pan' },
       'トラスネジ, トラスビス, トラス小ネジ': { head: 'truss' },
+      'トラスPタイト, トラスBタイト': { head: 'truss', type: 'self-tapping' },
+      'ナベPタイト, ナベBタイト, ナベSタイト, なべPタイト': { head: 'pan', type: 'self-tapping' },
+      '皿Pタイト, 皿Bタイト, 皿Sタイト': { head: 'countersunk', type: 'self-tapping' },
+      'バインドネジ, バインドねじ, バインド小ねじ, バインド小ネジ, バインドビス': {},
       'ボタンボルト, ボタンキャップ, ボタンキャップボルト, ボタンネジ, 六角穴付ボタンボルト, ボタンキャップスクリュー':
         button,
       '皿ボルト, 皿キャップボルト, 六角穴付皿ボルト, 皿キャップスクリュー': csk,
       '丸ネジ, 丸ねじ, 丸小ねじ, 丸ビス': { head: 'round' },
       '平ネジ, 平小ねじ, 丸平小ねじ, 平ビス': { head: 'cheese' },
-      'タッピングネジ, タッピングビス, タッピンねじ, タッピング': { type: 'self-tapping' },
+      'タッピングネジ, タッピングビス, タッピンねじ, タッピング, Pタイト, Bタイト, Sタイト, Cタイト, バインドPタイト, バインドBタイト, バインドSタイト, Pタイトネジ, Bタイトネジ, Pタイトビス':
+        { type: 'self-tapping' },
       '木ネジ, 木ねじ': { type: 'wood' },
       'つまみネジ, 蝶ネジ, ローレットネジ, 蝶ボルト': { head: 'thumb' },
       '段付ネジ, 段付きネジ, 段付ビス': { head: 'shoulder' },
@@ -200,8 +205,9 @@ export const words: CategoryWords = {
         {
           drive: 'hex-socket',
         },
-      'phillips, philips, philipps, phillip, cross slotted, ph3, x-recess, cross recess h, ph, phl, phlps, cross recess, cross recessed, cross head, crosshead, cross, ph drive, phil, phillips head, philips head, phillips drive, cross-head, ph1, ph2, ph0, cross slot':
+      'phillips, philips, philipps, phillip, cross slotted, ph3, x-recess, cross recess h, phl, phlps, cross recess, cross recessed, cross head, crosshead, cross, ph drive, phil, phillips head, philips head, phillips drive, cross-head, ph1, ph2, ph0, cross slot':
         { drive: 'phillips' },
+      ph: { ph: true },
       'pozidriv, pozi, pz, pozidrive, posidriv, posidrive, pozidrv, posi, pz0, pz1, pz2, pz3, cross recess z, supadriv':
         { drive: 'pozidriv' },
       'slotted, slot, sl, slotted head, slotted hd, slot head, slot hd, slot drive, straight slot, single slot, slttd, slt':

@@ -16,7 +16,7 @@ export const words: CategoryWords = {
       'slotted set screw': { drive: 'slotted' },
     },
     de: {
-      'gewindestift, madenschraube, wurmschraube, stiftmadenschraube, made': {},
+      'gewindestift, gew stift, gewst, madenschraube, wurmschraube, stiftmadenschraube, made': {},
       'gewindestift mit innensechskant, innensechskant gewindestift, inbus gewindestift, innensechskantgewindestift, gewindestift innensechskant':
         hex,
       'gewindestift mit schlitz, schlitzgewindestift': { drive: 'slotted' },
@@ -46,6 +46,7 @@ export const words: CategoryWords = {
   },
   modifiers: {
     en: {
+      shss: hex,
       'cup point, cup pt, cup-point, cuppoint, knurled cup point, knurled cup, cup end, cup tip, cup': {
         point: 'cup',
       },

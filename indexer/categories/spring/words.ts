@@ -3,7 +3,7 @@ import type { CategoryWords } from '../definition.ts';
 export const words: CategoryWords = {
   nouns: {
     en: {
-      'spring, springs, coil spring, spr, bail spring, click spring, return spring, pawl spring, brake spring, trip spring, drag spring, spool spring, spg, helical spring':
+      'spring, springs, coil spring, spr, bail spring, click spring, return spring, pawl spring, brake spring, trip spring, drag spring, spool spring, spg, helical spring, spring set, springs set':
         {},
       'compression spring, comp spring, compr spring, compr spr, comp spr, push spring, pressure spring, spring compression':
         { type: 'compression' },
@@ -12,15 +12,15 @@ export const words: CategoryWords = {
       'torsion spring, torsion spr, tors spring, tors spr, spring torsion, hair spring, hairspring, helical torsion spring, coiled torsion spring':
         { type: 'torsion' },
       'leaf spring, flat spring, spring leaf, plate spring': { type: 'leaf' },
-      'disc spring, disk spring, belleville washer, belleville spring, belleville, conical spring washer, spring disc, cup spring':
+      'disc spring, disk spring, belleville washer, spring tension washer belleville, belleville spring, belleville, conical spring washer, spring disc, cup spring':
         { type: 'belleville' },
       'wave spring': { type: 'wave' },
     },
     de: {
       'feder, federn, rückholfeder, klinkenfeder, bremsfeder, spiralfeder, schraubenfeder, rastfeder, bügelfeder':
         {},
-      'druckfeder, druckfedern': { type: 'compression' },
-      'zugfeder, zugfedern': { type: 'extension' },
+      'druckfeder, druckfedern, druckf': { type: 'compression' },
+      'zugfeder, zugfedern, zugf': { type: 'extension' },
       'drehfeder, schenkelfeder, torsionsfeder': { type: 'torsion' },
       'blattfeder, flachfeder': { type: 'leaf' },
       'tellerfeder, tellerfedern': { type: 'belleville' },

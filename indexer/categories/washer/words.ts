@@ -3,7 +3,7 @@ import type { CategoryWords } from '../definition.ts';
 export const words: CategoryWords = {
   nouns: {
     en: {
-      'washer, washers, wshr, wsr, wash, drag washer, friction washer, key washer, eared washer, keyed washer, click washer, washer set, insulating washer, sealing washer, seal washer, adjusting washer, adjustment washer, handle washer, spacing washer, spacer washer, bonded washer, cup washer, finishing washer, tab washer, tension washer':
+      'washer, washers, wshr, wsr, wash, drag washer, drag washer set, friction washer, key washer, eared washer, keyed washer, click washer, washer set, insulating washer, sealing washer, seal washer, adjusting washer, adjustment washer, handle washer, spacing washer, spacer washer, bonded washer, cup washer, finishing washer, tab washer, tension washer':
         {},
       'flat washer, plain washer, fender washer, penny washer, repair washer, flat wshr': { type: 'flat' },
       'lock washer, lockwasher, locking washer, tooth lock washer': { type: 'lock' },
@@ -15,7 +15,7 @@ export const words: CategoryWords = {
       'thrust washer': { type: 'thrust' },
     },
     de: {
-      'u-scheibe, uscheibe': { type: 'flat' },
+      'u-scheibe, uscheibe, u sch': { type: 'flat' },
       'scheibe, unterlegscheibe, beilagscheibe, scheiben, isolierscheibe, sicherungsblech, druckscheibe, reibscheibe, gleitscheibe, dichtscheibe, rändelscheibe, filzscheibe, lederscheibe, abstandsscheibe':
         {},
       'flachscheibe, flache scheibe, karosseriescheibe, kotflügelscheibe': { type: 'flat' },
