@@ -1,6 +1,7 @@
 import { standardsOf } from './categories/index.ts';
 import { byShape, isSprung, wordsUnknown } from './choose-by-shape.ts';
 import { correctionIn, designationsIn, type FoundDesignation } from './find-designations.ts';
+import { finerNoun } from './finer-noun.ts';
 import { count } from './reading/count.ts';
 import type { Hit } from './reading/dictionary.ts';
 import { asking } from './reading/doubts.ts';
@@ -81,11 +82,8 @@ export function chooseCategory(line: Line, context: LineContext): Choice {
       : { ...verdict, notes: [`the standard is of a ${standard.name}, the words say ${head.category}`] };
   }
   if (head) {
-    const finer = isHeadless(head, line)
-      ? 'set-screw'
-      : sure && refines(head.category, sure, line)
-        ? sure.definition.name
-        : head.category;
+    const byNumber = sure && refines(head.category, sure, line) ? sure.definition.name : head.category;
+    const finer = finerNoun(head, line) ?? byNumber;
     return named(finer, ['noun'], designations.find(d => d.definition.name === finer) ?? null);
   }
   const { unknownWords } = none;
@@ -182,12 +180,6 @@ const narrows: Readonly<Partial<Record<CategoryName, readonly CategoryName[]>>> 
 const refines = (noun: CategoryName, { definition, designation }: FoundDesignation, { tokens }: Line) =>
   (noun === 'bearing' && definition.name === 'roller-clutch') ||
   (noun === 'bushing' && definition.name === 'bearing' && tokens[designation.first]!.text.startsWith('lm'));
-
-/** SHSS is a socket head shoulder screw, and with a point a socket set screw. */
-const isHeadless = ({ category, hit }: Head, { tokens, hits }: Line) =>
-  category === 'screw' &&
-  tokens[hit.first]!.text === 'shss' &&
-  hits.some(h => h.entries.some(({ meaning }) => meaning.kind === 'modifier' && 'point' in meaning.attrs));
 
 /** The part that the heading is about, where it names one. */
 function headingHead({ heading }: Line, { lang }: LineContext): Head | null {

@@ -6,7 +6,7 @@ import { coarsePitch } from '../standards/iso-261.ts';
 import { inch, mm } from '../units/length.ts';
 import { settleHead, settleRecess } from './settle-head.ts';
 import { giveLabelled, unlabelledGroups } from './settle-labels.ts';
-import { giveThread } from './settle-thread.ts';
+import { giveName, givePitch, giveThread } from './settle-thread.ts';
 
 /** A shoulder screw's diameter is that of its shoulder. */
 const shoulderLabels = { length: 'length', dia: 'dia' };
@@ -21,6 +21,7 @@ export function settleScrew(claim: Claim, line: Line): void {
     claim.attrs['head'] === 'shoulder' ? shoulderLabels : { length: 'length' },
   );
   const tapping = claim.attrs['type'] === 'self-tapping' || claim.attrs['type'] === 'wood';
+  if (claim.attrs['head'] === 'shoulder' && settleShoulder(claim, line)) return;
   const threaded = giveThread(claim, line, false);
   if (!threaded && claim.features.has('contradiction')) return;
   if (threaded) {
@@ -77,6 +78,34 @@ const opensThread = ({ kind }: Thread, { attrs }: Claim, { text }: Line) =>
   kind === 'number' || (kind === 'metric' && attrs['standard'] === undefined && !forming.test(text));
 
 const forming = /form|furch|trilob|taptite/i;
+
+/**
+ * A shoulder screw whose shoulder stands in one size with its thread: M4 x Ø5 x 12; or is written like a thread, and which is the
+ * thread is said: M5 x 25 shoulder, M4 thread.
+ */
+function settleShoulder(claim: Claim, line: Line): boolean {
+  const names = new Set(line.threads.map(t => t.name));
+  const said = line.threads.find(t => threadWords.has(line.tokens[t.last + 1]?.text ?? ''));
+  const group = line.groups.find(g => g.thread && g.measures.length > 0);
+  const thread = said ?? (names.size === 1 ? group?.thread : undefined);
+  const sizes = group?.measures.filter(m => m.label === null || m.label === 'length') ?? [];
+  if (!group?.thread || !thread) return false;
+  const [first, second] = sizes;
+  if (names.size === 1) {
+    if (!first?.diameter || !second) return false;
+    claim.measure('dia', first);
+    claim.measure('length', second);
+  } else {
+    if (names.size !== 2 || thread.name === group.thread.name || !first) return false;
+    claim.measure('dia', { ...group.thread, um: group.thread.major });
+    claim.measure('length', first);
+  }
+  giveName(claim, thread);
+  givePitch(claim, thread);
+  return true;
+}
+
+const threadWords = new Set('thread threads threaded gewinde filetage filet filetto rosca draad'.split(' '));
 
 /** M6 x 1.75 x 20: of two sizes behind a metric thread the first, a small part of the thread, stands where its pitch does. */
 const isPitchMisprinted = ({ kind, major }: Thread, [first, second, third]: readonly Measure[]) =>

@@ -66,7 +66,7 @@ export function giveName(claim: Claim, thread: Thread): void {
 }
 
 /** The pitch that an inch thread's name holds (6-32: 32 to the inch), or the coarse one a bare metric thread means (ISO 261). */
-function givePitch(claim: Claim, thread: Thread): void {
+export function givePitch(claim: Claim, thread: Thread): void {
   if (claim.has('pitch')) return;
   const named = pitchNamed(thread.name);
   if (named !== null) claim.designated('pitch', named);

@@ -3,6 +3,7 @@ import type { Claim, Place } from './claim.ts';
 import { type Entry, type Hit, kindBits, type Meaning } from './dictionary.ts';
 import type { Line } from './line.ts';
 import type { Attrs, CategoryName } from './reading.ts';
+import { endsSentence } from './sentences.ts';
 import type { StandardName } from './standards.ts';
 import { isIn, wordSet } from './vocabulary.ts';
 
@@ -15,11 +16,14 @@ function aside({ tokens, sets }: Line): Uint8Array | null {
   if ((sets & purpose) === 0) return null;
   let out: Uint8Array | null = null;
   let on = false;
+  let prose = false;
   for (let at = 0; at < tokens.length; at++) {
     const token = tokens[at]!;
     if (token.gap >= 9 || isIn(token, stops)) on = false;
     if (at > 0 && isIn(token, purpose)) on = true;
-    if (!on) continue;
+    if (endsSentence(tokens, at)) prose = true;
+    else if (token.text === '|') prose = false;
+    if (!on && !prose) continue;
     out ??= new Uint8Array(tokens.length);
     out[at] = 1;
   }

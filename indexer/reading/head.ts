@@ -3,6 +3,7 @@ import { holdsName } from './count.ts';
 import { categoriesOf, type Entry, type Hit, kindBits } from './dictionary.ts';
 import type { Line } from './line.ts';
 import type { Attrs, CategoryName } from './reading.ts';
+import { endsSentence } from './sentences.ts';
 import type { Token } from './tokens.ts';
 import { isIn, wordSet } from './vocabulary.ts';
 
@@ -53,7 +54,10 @@ function phrasesOf(tokens: readonly Token[], cell: Cell, hits: readonly Hit[]): 
     const hit = !joins && hits[next]?.first === at ? hits[next]! : null;
     const preposition = hit?.kinds === kindBits.preposition;
     const stop =
-      joins || isIn(token, stops) || (token.text === '-' && token.gap > 0 && (tokens[at + 1]?.gap ?? 1) > 0);
+      joins ||
+      isIn(token, stops) ||
+      endsSentence(tokens, at) ||
+      (token.text === '-' && token.gap > 0 && (tokens[at + 1]?.gap ?? 1) > 0);
     if (hit && !preposition) {
       if (token.gap >= 9 && at > first) {
         phrases.push({ first, last: at - 1, qualifies });
@@ -190,13 +194,14 @@ function nounsIn(
   first: number,
   last: number,
   named: readonly Hit[],
-  { labels, groups }: Pick<Line, 'labels' | 'groups'>,
+  { tokens, labels, groups }: Pick<Line, 'tokens' | 'labels' | 'groups'>,
   languages: readonly string[],
   sized: boolean,
 ): Noun[] {
   const nouns: Noun[] = [];
   for (const hit of named) {
     if (hit.first < first || hit.last > last || labels.has(hit.first)) continue;
+    if (nouns.length > 0 && isContainer(tokens, hit.first) && isLubricant(nouns.at(-1)!.entry)) continue;
     const entry = preferred(hit.nouns, languages, groups);
     const describes = (hit.kinds & kindBits.modifier) !== 0 && isPlain(entry);
     const front = nouns[0];
@@ -206,6 +211,16 @@ function nounsIn(
   }
   return nouns;
 }
+
+/** What a lubricant is sold in, behind its amount or, of a tube, its name: GREASE 1 TUBE. */
+const containers = new Set(
+  'tube bottle can tin jar spray cartridge pot dose flasche kartusche flacon bidon tubetto flacone bote fles'.split(
+    ' ',
+  ),
+);
+const isContainer = (tokens: readonly Token[], at: number) =>
+  containers.has(tokens[at]!.text) && (tokens[at - 1]?.kind !== 'word' || tokens[at]!.text === 'tube');
+const isLubricant = ({ meaning }: Entry) => meaning.kind === 'noun' && meaning.category === 'lubricant';
 
 const isPlain = ({ meaning }: Entry) => meaning.kind === 'noun' && meaning.category === 'plain';
 

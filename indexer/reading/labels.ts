@@ -3,7 +3,7 @@ import type { Language } from './dictionary.ts';
 /** What lists call a dimension, by language. One letter counts only directly before its number or before `=`. */
 export const labels: Record<string, Partial<Record<Language, string>>> = {
   id: {
-    en: 'id, i.d., i/d, inner, inside, inside dia, inside diameter, inner dia, inner diameter, internal diameter, int dia, hole dia, hole diameter',
+    en: 'id, i.d., i/d, shaft hole, hole, inner, inside, inside dia, inside diameter, inner dia, inner diameter, internal diameter, int dia, hole dia, hole diameter',
     de: 'innendurchmesser, innen-ø, innen ø, innendurchm, innen-durchmesser',
     fr: 'diametre interieur, diam int, ø int, ø interieur, dint',
     it: 'diametro interno, diam int, ø interno, foro',
@@ -120,6 +120,15 @@ export const labels: Record<string, Partial<Record<Language, string>>> = {
     nl: 'moduul',
     ja: 'モジュール',
   },
+  threaded: {
+    en: 'thread length, threaded length, threaded portion, thread len',
+    de: 'gewindelänge',
+    fr: 'longueur filetee',
+    it: 'lunghezza filetto',
+    es: 'longitud roscada',
+    nl: 'draadlengte',
+  },
+  body: { en: 'body, body length, coil body', de: 'körperlänge', fr: 'longueur du corps' },
   angle: { en: 'angle, deg csk', de: 'winkel' },
   head: { en: 'head dia, head diameter', de: 'kopfdurchmesser' },
   pack: {

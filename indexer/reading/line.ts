@@ -1,3 +1,4 @@
+import { dropBeside } from './beside-sizes.ts';
 import { type Cell, cutCells } from './cells.ts';
 import type { Place } from './claim.ts';
 import { type Columns, columnsOf, noColumns } from './columns.ts';
@@ -15,7 +16,7 @@ import { findQuantity } from './quantity.ts';
 import { behindThread } from './quantity-column.ts';
 import { dropRanges } from './ranges.ts';
 import type { LineContext, SizeOrders } from './reading.ts';
-import { bodies, type StandardName, standardAt } from './standards.ts';
+import { beginStandard, type StandardName, standardAt } from './standards.ts';
 import { formLetters, money, takeFigures, takePrices } from './take.ts';
 import { former, military, takeFormer, takeMilitary } from './take-codes.ts';
 import { takeThousands } from './thousands.ts';
@@ -82,7 +83,7 @@ export function analyse(text: string, context: LineContext, dictionary: Dictiona
   const sets = setsOf(tokens);
   if ((sets & former) !== 0) takeFormer(tokens);
   if ((sets & military) !== 0) takeMilitary(tokens);
-  const standards = (sets & bodies) === 0 ? [] : readEach(tokens, standardAt);
+  const standards = (sets & beginStandard) === 0 ? [] : readEach(tokens, standardAt);
   const threads = (sets & beginThread) === 0 ? [] : readEach(tokens, threadAt);
   let hits = dictionary.find(tokens);
   if (standards.length > 0) hits = hits.filter(outside(standards));
@@ -95,7 +96,7 @@ export function analyse(text: string, context: LineContext, dictionary: Dictiona
   if ((sets & money) !== 0) takePrices(tokens);
   const qty = findQuantity(tokens, sets, cells, hits) ?? behindThread(tokens, threads, heading.hits);
   takeFigures(tokens, sets, cells, hits, qty);
-  const measures = readMeasures(tokens, gluedLabels(tokens, hits), context);
+  const measures = dropBeside(tokens, readMeasures(tokens, gluedLabels(tokens, hits), context));
   const labels = labelSizes(tokens, measures, cells, hits, formLetters(tokens, standards));
   const groups = groupSizes(tokens, threads, measures, labels);
   for (const group of groups) spreadUnit(group);

@@ -11,11 +11,39 @@ export interface StandardName {
 }
 
 /** Who publishes standards. */
-export const bodies = wordSet('din iso jis ansi asme bs uni nf gb vsm nen une as en');
+const bodies = wordSet('din iso jis ansi asme bs uni nf gb vsm nen une as en');
+/** ASME's standards of fasteners are printed without their body too: B18.22M. */
+const alone = wordSet('b');
+/** What a standard may begin with. */
+export const beginStandard = bodies | alone;
+
+/** B18.22.1 and B18.22M: the numbers of ASME's standards of fasteners, with their body or alone. */
+function asmeAt(tokens: readonly Token[], at: number, from: number, body: string): StandardName | null {
+  const figures = tokens[from];
+  if (figures?.kind !== 'number' || figures.gap > 0 || !/^18(\.\d+)?$/.test(figures.text)) return null;
+  let end = from;
+  let number = figures.text;
+  while (tokens[end + 1]?.text === '.' && tokens[end + 2]?.kind === 'number' && tokens[end + 2]!.gap === 0) {
+    number += `.${tokens[end + 2]!.text}`;
+    end += 2;
+  }
+  if (!number.includes('.')) return null;
+  if (tokens[end + 1]?.text === 'm' && tokens[end + 1]!.gap === 0) {
+    number += 'M';
+    end++;
+  }
+  return {
+    name: `${body} B${number}`,
+    first: at,
+    last: end,
+    start: tokens[at]!.start,
+    end: tokens[end]!.end,
+  };
+}
 
 /** Reads a standard that begins at a token: body, more bodies (DIN EN ISO), number, and the part an ISO number carries. */
 export function standardAt(tokens: readonly Token[], at: number): StandardName | null {
-  if (!isIn(tokens[at]!, bodies)) return null;
+  if (!isIn(tokens[at]!, bodies)) return isIn(tokens[at]!, alone) ? asmeAt(tokens, at, at + 1, 'ASME') : null;
   let end = at;
   let body = '';
   while (end < tokens.length && isIn(tokens[end]!, bodies) && (end === at || tokens[end]!.gap <= 1)) {
@@ -34,6 +62,7 @@ export function standardAt(tokens: readonly Token[], at: number): StandardName |
     letter = letterToken.text.toUpperCase();
     end++;
   }
+  if (letter === 'B' && body !== 'JIS') return asmeAt(tokens, at, end, body);
   const number = tokens[end];
   if (number?.kind !== 'number' || number.gap > 1 || !/^[1-9]\d{0,5}(\.\d+)*$/.test(number.text)) return null;
   // ISO 61801 is how a bearing's number is introduced: no standard of five figures begins so.

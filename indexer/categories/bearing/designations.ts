@@ -65,9 +65,10 @@ export function designationAt(line: Line, at: number): Designation | null {
 function ballBearingAt(line: Line, at: number): Designation | null {
   const { tokens } = line;
   const first = tokens[at]!;
-  if (first.gap === 0 && at > 0 && !/^[(|,;:/×#"']$/.test(tokens[at - 1]!.text)) return null;
+  if (first.gap === 0 && at > 0 && !/^[(|,;:/×#"'-]$/.test(tokens[at - 1]!.text)) return null;
   const lead = first.kind === 'word' ? leads.get(first.text) : { series: '', says: {} };
-  const number = first.kind === 'word' ? at + 1 : at;
+  const number = first.kind === 'word' ? behindDash(tokens, at + 1) : at;
+  if (first.kind === 'word' && /^[a-z]+$/.test(tokens[number]?.text ?? '')) return leadsOn(line, at, number);
   if (!lead || tokens[number]?.kind !== 'number' || !/^\d+$/.test(tokens[number]!.text)) return null;
   const named = numberFrom(tokens, number, lead.series);
   if (!named) return null;
@@ -103,6 +104,26 @@ function applyBearing(bearing: BallBearing, claim: Parameters<Designation['apply
   const width = widthOf(bearing, seal === undefined ? undefined : seal === 'open' ? 'open' : 'shielded');
   if (width !== null) claim.designated('width', width);
   else claim.notes.push(`${bearing.designation} is made in two widths; the form is not stated`);
+}
+
+/** Past a dash glued on both sides: SS-6802. */
+const behindDash = (tokens: readonly Token[], at: number) =>
+  tokens[at]?.text === '-' && tokens[at]!.gap === 0 && tokens[at + 1]?.gap === 0 ? at + 1 : at;
+
+/** Two leading pieces with a dash between: SS-R188-ZZ, S-MR115. */
+function leadsOn(line: Line, at: number, next: number): Designation | null {
+  if (next !== at + 2) return null;
+  const says = leads.get(line.tokens[at]!.text)?.says;
+  const rest = leads.has(line.tokens[next]!.text) ? ballBearingAt(line, next) : null;
+  if (!rest || !says) return null;
+  return {
+    ...rest,
+    first: at,
+    apply: claim => {
+      for (const [key, value] of Object.entries(says)) claim.attr(key, value);
+      rest.apply(claim);
+    },
+  };
 }
 
 /** The longest listed number that begins at a figure token: 608, R1-4, 628/5, 681X. */

@@ -69,6 +69,10 @@ function byStandard(claim: Claim, line: Line, name: string): boolean {
     if (washer && by) claim.text('thread', `M${lone.value}`, lone);
     else if (washer) claim.measure('id', lone, washer.d1);
   }
+  if (!washer && lone && namedByScrew.test(name)) {
+    claim.implied.set('thread', `M${lone.value}`);
+    return true;
+  }
   if (!washer) return false;
   // A sprung washer's standard gives it as it is made, and its name says the screw alone.
   const sprung = byScrew.has(String(claim.attrs['type']));
@@ -80,6 +84,9 @@ function byStandard(claim: Claim, line: Line, name: string): boolean {
   claim.features.add('designation');
   return true;
 }
+
+/** Standards whose washers are named by their screw alone. */
+const namedByScrew = /^(?:JIS B 125\d|(?:ASME|ANSI) B18\.\d+M)$/;
 
 /** Behind a thread stand outside diameter and thickness; one alone is the one that it can be. */
 function byThread(claim: Claim, line: Line, major: number): void {
