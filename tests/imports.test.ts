@@ -60,6 +60,7 @@ const layers: string[][] = [
   ['indexer/categories'],
   [
     'indexer/choose-by-shape.ts',
+    'indexer/finer-noun.ts',
     'indexer/choose-category.ts',
     'indexer/find-designations.ts',
     'indexer/gather-evidence.ts',

@@ -62,10 +62,11 @@ export function designationAt(line: Line, at: number): Designation | null {
   return ballBearingAt(line, at) ?? otherTypeAt(line, at);
 }
 
-function ballBearingAt(line: Line, at: number): Designation | null {
+/** @param led whether letters lead to it by a dash: the R188 of SS-R188 */
+function ballBearingAt(line: Line, at: number, led = false): Designation | null {
   const { tokens } = line;
   const first = tokens[at]!;
-  if (first.gap === 0 && at > 0 && !/^[(|,;:/×#"'-]$/.test(tokens[at - 1]!.text)) return null;
+  if (!led && first.gap === 0 && at > 0 && !/^[(|,;:/×#"']$/.test(tokens[at - 1]!.text)) return null;
   const lead = first.kind === 'word' ? leads.get(first.text) : { series: '', says: {} };
   const number = first.kind === 'word' ? behindDash(tokens, at + 1) : at;
   if (first.kind === 'word' && /^[a-z]+$/.test(tokens[number]?.text ?? '')) return leadsOn(line, at, number);
@@ -114,7 +115,7 @@ const behindDash = (tokens: readonly Token[], at: number) =>
 function leadsOn(line: Line, at: number, next: number): Designation | null {
   if (next !== at + 2) return null;
   const says = leads.get(line.tokens[at]!.text)?.says;
-  const rest = leads.has(line.tokens[next]!.text) ? ballBearingAt(line, next) : null;
+  const rest = leads.has(line.tokens[next]!.text) ? ballBearingAt(line, next, true) : null;
   if (!rest || !says) return null;
   return {
     ...rest,
