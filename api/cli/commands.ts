@@ -12,6 +12,15 @@ export const commands: Record<string, Command> = {
       return serveFolder(process.env);
     },
   },
+  ready: {
+    summary: 'Says whether the program that serves on this machine (PORT) can do its work.',
+    arguments: [],
+    options: {},
+    async run() {
+      const { askReady } = await import('./ready.ts');
+      return askReady();
+    },
+  },
   read: {
     summary:
       'Reads part-list lines from standard input: plain lines, or JSON lines with id, text, context and lang.',
