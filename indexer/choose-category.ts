@@ -145,10 +145,16 @@ function leftOpen({ tokens, sets, hits, groups }: Line): string | null {
   if ((sets & asking) !== 0 && hits.every(h => h.nouns.length === 0) && groups.length === 0)
     return 'the line itself asks';
   if (tokens.every(t => t.text === '"')) return 'the same as the line above';
-  const first = tokens[0]!;
-  if (count(first) === null || first.text === '0') return null;
-  // 40 IDLER GEAR 36T 1 41 PINION 12T 1: the next reference stands alone between two names
-  const following = String(Number(first.text) + 1);
+  return isTwoLines(tokens, hits) ? 'two lines run together' : null;
+}
+
+/** 40 IDLER GEAR 36T 1 41 PINION 12T 1: the next reference stands alone between two names. */
+function isTwoLines(tokens: readonly Token[], hits: readonly Hit[]): boolean {
+  const reference = count(tokens[0]);
+  if (hits.length < 2 || reference === null || reference === 0) return false;
+  const named = hits.filter(hit => hit.nouns.length > 0);
+  if (named.length < 2) return false;
+  const following = String(reference + 1);
   const next = tokens.findIndex(
     (t, at) =>
       at > 2 &&
@@ -157,11 +163,8 @@ function leftOpen({ tokens, sets, hits, groups }: Line): string | null {
       tokens[nameBehind(tokens, at)]?.kind === 'word' &&
       tokens[at + 1]!.gap > 0,
   );
-  const named = (hit: Hit) => hit.nouns.length > 0;
-  const apart =
-    hits.some(h => named(h) && h.last < next) &&
-    hits.some(h => named(h) && h.first === nameBehind(tokens, next));
-  return next > 0 && apart ? 'two lines run together' : null;
+  const behind = nameBehind(tokens, next);
+  return next > 0 && named.some(h => h.last < next) && named.some(h => h.first === behind);
 }
 
 /** Where a name may stand behind its reference: in the next cell, or in the same. */

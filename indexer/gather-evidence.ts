@@ -3,6 +3,7 @@ import type { Claim } from './reading/claim.ts';
 import { kindBits } from './reading/dictionary.ts';
 import type { Line } from './reading/line.ts';
 import { type Measure, otherUnits } from './reading/measures.ts';
+import { isIn } from './reading/vocabulary.ts';
 import { mm } from './units/length.ts';
 
 /**
@@ -57,13 +58,12 @@ const longest = mm(3_000);
 
 /** Whether a figure stands in the line that is neither size nor quantity, weight, reference, price, standard or known phrase. */
 function hasFigureLeft({ tokens, measures }: Line, claim: Claim): boolean {
-  return tokens.some(
-    (token, at) =>
-      token.kind === 'number' &&
-      !token.known &&
-      !token.taken &&
-      !measures.some(({ first, last }) => first <= at && at <= last) &&
-      !otherUnits.has(tokens[at + 1]?.text ?? '') &&
-      !isGiven(claim, token),
-  );
+  for (let at = 0; at < tokens.length; at++) {
+    const token = tokens[at]!;
+    if (token.kind !== 'number' || token.known || token.taken) continue;
+    const next = tokens[at + 1];
+    const told = measures.some(({ first, last }) => first <= at && at <= last);
+    if (!told && !(next && isIn(next, otherUnits)) && !isGiven(claim, token)) return true;
+  }
+  return false;
 }

@@ -10,7 +10,7 @@ import { gatherAttrs, gatherFromHeading } from './reading/attributes.ts';
 import { Claim } from './reading/claim.ts';
 import type { Entry } from './reading/dictionary.ts';
 import { differing, doubtsOf } from './reading/doubts.ts';
-import { certaintyOf } from './reading/evidence.ts';
+import { certaintyOf, Features } from './reading/evidence.ts';
 import { analyse, type Line, longestLine } from './reading/line.ts';
 import type { Alternative, CategoryName, LineContext, ReadAs, Reading, Span } from './reading/reading.ts';
 import { itemOf, writeSize } from './size.ts';
@@ -28,14 +28,14 @@ export function read(text: string, context: LineContext = {}): Reading {
 /** A reading and what spoke for and against it, for the script that fits the weights. */
 export interface Evidenced {
   reading: Reading;
-  features: ReadonlySet<string>;
+  features: Features;
   /** The line cut up; null for a size written as we write it, which is not cut. */
   line: Line | null;
 }
 
 export function readWithEvidence(text: string, context: LineContext = {}): Evidenced {
   const canonical = readCanonical(text);
-  if (canonical) return { reading: canonical, features: new Set(['written-as-a-size']), line: null };
+  if (canonical) return { reading: canonical, features: new Features(['written-as-a-size']), line: null };
   const line = analyse(text, context, dictionary);
   const choice = chooseCategory(line, context);
   if (choice.category === 'not-a-part' || choice.category === 'unsure') return noPart(line, choice);
@@ -122,7 +122,8 @@ function finish(line: Line, claim: Claim, choice: Choice): Evidenced {
   if (line.cut) claim.doubt(onlyBeginning);
   const doubts = definition.name === 'plain' ? [] : doubtsOf(line);
   for (const doubt of doubts) claim.doubt(doubt);
-  claim.withdraw(differing(line));
+  const twice = differing(line);
+  if (twice.length > 0) claim.withdraw(twice);
   const alternatives = choice.others.map(category =>
     alternative(category, 'its name stands in the line too'),
   );
@@ -130,7 +131,7 @@ function finish(line: Line, claim: Claim, choice: Choice): Evidenced {
   const dims = claim.dims(dimKeysOf(claim.category));
   const implied = claim.impliedDims();
   gatherEvidence(claim, line, choice, definition.sizeDims);
-  const certainty = certaintyOf(claim.features);
+  const certainty = certaintyOf(claim.features.names);
   const size = writeSize(claim.category, dims, implied);
   const review = claim.review || certainty < 0.7;
   if (review && !claim.review) claim.notes.push('not certain enough');
@@ -190,7 +191,7 @@ const unsureCertainty = 0.3;
 /** A line of the sheet, or one that only a person can decide. */
 function noPart(line: Line, choice: Choice): Evidenced {
   const unsure = choice.category === 'unsure';
-  const features = new Set(choice.features);
+  const features = new Features(choice.features);
   // Two lines run together have two quantities.
   const counted = unsure && line.qty !== null && !features.has('left-open');
   const reading: Reading = {
@@ -201,7 +202,7 @@ function noPart(line: Line, choice: Choice): Evidenced {
     qty: counted ? line.qty!.value : null,
     size: null,
     item: null,
-    certainty: unsure ? unsureCertainty : certaintyOf(features),
+    certainty: unsure ? unsureCertainty : certaintyOf(choice.features),
     review: unsure,
     alternatives: unsure ? byGuess(line) : [],
     spans: counted ? [{ field: 'qty', ...placeOf(line, line.qty!) }] : [],

@@ -37,17 +37,22 @@ const none: ReadonlySet<Measure> = new Set();
 
 /** Sizes of one group that no label names. */
 export interface Unlabelled {
-  measures: Measure[];
+  measures: readonly Measure[];
   joined: boolean;
   threaded: boolean;
 }
+
+const isOpen = (measure: Measure, used: ReadonlySet<Measure>) => measure.label === null && !used.has(measure);
+
+const isFalling = (groups: readonly Unlabelled[]) =>
+  groups.every(({ measures }, at) => at === 0 || measures.length <= groups[at - 1]!.measures.length);
 
 /** Sizes without a label, group by group, the largest group first; a label of no meaning here takes its size out. */
 export function unlabelledGroups(line: Line, used: ReadonlySet<Measure>): Unlabelled[] {
   const groups: Unlabelled[] = [];
   for (const { measures, joined, thread } of line.groups) {
-    const open = measures.filter(m => m.label === null && !used.has(m));
+    const open = measures.every(m => isOpen(m, used)) ? measures : measures.filter(m => isOpen(m, used));
     if (open.length > 0) groups.push({ measures: open, joined, threaded: thread !== null });
   }
-  return groups.length > 1 ? groups.sort((a, b) => b.measures.length - a.measures.length) : groups;
+  return isFalling(groups) ? groups : groups.sort((a, b) => b.measures.length - a.measures.length);
 }

@@ -22,21 +22,19 @@ export function giveThread(
   line: Line,
   pitchAlone: boolean,
 ): { thread: Thread; rest: Measure[]; group: Group } | null {
+  if (line.threads.length === 0) return null;
   const groups = line.groups.filter(g => g.thread);
   const group = groups.find(g => g.measures.length > 0) ?? groups[0];
   const thread = group?.thread;
   if (!group || !thread) return null;
-  const others = new Set(line.threads.map(t => t.name));
-  if (others.size > 1) {
-    claim.doubt(`more than one thread: ${[...others].join(', ')}`);
+  if (line.threads.some(t => t.name !== thread.name)) {
+    const names = new Set(line.threads.map(t => t.name));
+    claim.doubt(`more than one thread: ${[...names].join(', ')}`);
     claim.features.add('contradiction');
     return null;
   }
   giveName(claim, thread);
-  const printed = new Set(
-    groups.filter(g => g.measures.length > 0).map(g => g.measures.map(m => m.um).join('x')),
-  );
-  if (printed.size > 1) {
+  if (groups.length > 1 && areSeveral(groups)) {
     claim.doubt('more than one size of one thread');
     givePitch(claim, thread);
     return { thread, rest: [], group: { ...group, measures: line.measures } };
@@ -58,6 +56,10 @@ export function giveThread(
   return { thread, rest, group };
 }
 
+/** Whether groups that hold sizes hold different ones. */
+const areSeveral = (groups: readonly Group[]): boolean =>
+  new Set(groups.filter(g => g.measures.length > 0).map(g => g.measures.map(m => m.um).join('x'))).size > 1;
+
 /** The thread's name. A number alone (#8) names a diameter and leaves the thread open: it is implied, not given. */
 export function giveName(claim: Claim, thread: Thread): void {
   if (thread.kind === 'number') claim.implied.set('thread', thread.name);
@@ -77,7 +79,7 @@ export function givePitch(claim: Claim, thread: Thread): void {
 
 /** The pitch in the name of a unified thread, its threads to the inch behind the dash; null for other names. */
 function pitchNamed(name: string): Um | null {
-  const threads = /^[\d/]+-(\d{1,3})$/.exec(name)?.[1];
+  const threads = name.includes('-') ? /^[\d/]+-(\d{1,3})$/.exec(name)?.[1] : undefined;
   return threads === undefined ? null : inch(1 / Number(threads));
 }
 

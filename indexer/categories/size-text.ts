@@ -10,10 +10,13 @@ export function plainSize(...keys: string[]) {
   const fits = (values: readonly number[]) => inside < 0 || outside < 0 || values[inside]! < values[outside]!;
   return {
     write(dims: Dims, implied: Dims = {}): string | null {
-      const values = keys.map(key => dims[key] ?? implied[key]);
-      if (values.some(v => typeof v !== 'number' || !(v > 0) || !Number.isFinite(v))) return null;
-      if (!fits(values as number[])) return null;
-      return values.map(v => writeMillimetres(v as number)).join('x');
+      const values: number[] = [];
+      for (const key of keys) {
+        const value = dims[key] ?? implied[key];
+        if (typeof value !== 'number' || !(value > 0) || !Number.isFinite(value)) return null;
+        values.push(value);
+      }
+      return fits(values) ? values.map(writeMillimetres).join('x') : null;
     },
     parse(text: string): { dims: Dims; implied: Dims } | null {
       const parts = text.split('x');

@@ -18,8 +18,8 @@ export function cutCells(tokens: readonly Token[]): Cell[] {
   const cells: Cell[] = [];
   let first = 0;
   for (let at = 0; at < tokens.length; at++) {
-    const { text, gap } = tokens[at]!;
-    if (text === '|') {
+    const { kind, text, gap } = tokens[at]!;
+    if (kind === 'mark' && text === '|') {
       if (at > 0) cells.push(cellOf(first, at - 1));
       first = at + 1;
     } else if (at > first && gap >= columnGap) {

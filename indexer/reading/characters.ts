@@ -10,7 +10,7 @@ export const has = {
   beyond: 32,
 } as const;
 
-const kinds = new Uint8Array(128);
+const kinds = new Uint8Array(256).fill(has.beyond, 128);
 for (const [kind, characters] of [
   [has.markup, '\\*`<&#~]/'],
   [has.comma, ','],
@@ -20,15 +20,28 @@ for (const [kind, characters] of [
 ] as const)
   for (const character of characters) kinds[character.charCodeAt(0)] = kind;
 
-const bytes = new Uint8Array(12_288);
+/** A text is looked at whole up to this length. */
+export const longestText = 4_096;
+/** No character takes more bytes than three for each of its units. */
+export const bytes = new Uint8Array(longestText * 3);
 const encoder = new TextEncoder();
+let encoded = '';
+let written = 0;
+
+/** Puts a text of at most {@link longestText} units into {@link bytes}, and tells how many it took: one for each unit where all is ASCII. */
+export function encode(text: string): number {
+  if (text !== encoded) {
+    encoded = text;
+    written = encoder.encodeInto(text, bytes).written;
+  }
+  return written;
+}
 
 /** Which of these kinds stand in a text, together; in a long one all may. */
 export function charactersIn(text: string): number {
-  const { length } = text;
-  if (length * 3 > bytes.length) return ~0;
-  const { written } = encoder.encodeInto(text, bytes);
+  if (text.length > longestText) return ~0;
+  const end = encode(text);
   let found = 0;
-  for (let at = 0; at < written; at++) found |= bytes[at]! < 128 ? kinds[bytes[at]!]! : has.beyond;
+  for (let at = 0; at < end; at++) found |= kinds[bytes[at]!]!;
   return found;
 }

@@ -1,5 +1,6 @@
 import { toMm, type Um } from '../units/length.ts';
 import { agree } from './agree.ts';
+import { Features } from './evidence.ts';
 import type { Attrs, CategoryName, Dims, Span } from './reading.ts';
 
 /** Where in the text something stands: half-open offsets. */
@@ -7,9 +8,6 @@ export interface Place {
   start: number;
   end: number;
 }
-
-/** Something that speaks for or against a claim; its weight stands in `evidence.ts`. */
-export type Feature = string;
 
 /**
  * What a category says a line is: dimensions, attributes, and what speaks for and against it. Lengths are whole
@@ -20,7 +18,7 @@ export class Claim {
   readonly lengths = new Map<string, Um>();
   readonly attrs: Attrs = {};
   readonly spans: Span[] = [];
-  readonly features = new Set<Feature>();
+  readonly features = new Features();
   readonly notes: string[] = [];
   review = false;
   // Most claims have none of these, and most lines one claim: they are made when they are first asked for.
@@ -99,7 +97,6 @@ export class Claim {
 
   /** Takes back every dimension that came from one of the places, and tells whether there was one. */
   withdraw(places: readonly Place[]): boolean {
-    if (places.length === 0) return false;
     const from = (field: string) =>
       this.spans.some(s => s.field === field && places.some(p => p.start < s.end && s.start < p.end));
     const keys = [...this.lengths.keys(), ...this.texts.keys(), ...this.counts.keys()];
@@ -124,16 +121,21 @@ export class Claim {
   /** The dimensions as they stand at the edge: millimetres and text, in the given order. */
   dims(order: readonly string[]): Dims {
     const dims: Dims = {};
-    const give = (key: string) => {
-      const um = this.lengths.get(key);
-      const value = this.#texts?.get(key) ?? this.#counts?.get(key) ?? (um === undefined ? um : toMm(um));
-      if (value !== undefined) dims[key] ??= value;
-    };
-    for (const key of order) give(key);
-    for (const key of this.lengths.keys()) give(key);
-    for (const key of this.#texts?.keys() ?? []) give(key);
-    for (const key of this.#counts?.keys() ?? []) give(key);
+    let left = this.lengths.size + (this.#texts?.size ?? 0) + (this.#counts?.size ?? 0);
+    for (const key of order) if (left > 0 && this.give(key, dims)) left--;
+    if (left === 0) return dims;
+    for (const key of this.lengths.keys()) this.give(key, dims);
+    for (const key of this.#texts?.keys() ?? []) this.give(key, dims);
+    for (const key of this.#counts?.keys() ?? []) this.give(key, dims);
     return dims;
+  }
+
+  private give(key: string, dims: Dims): boolean {
+    const um = this.lengths.get(key);
+    const value = this.#texts?.get(key) ?? this.#counts?.get(key) ?? (um === undefined ? um : toMm(um));
+    if (value === undefined) return false;
+    dims[key] ??= value;
+    return true;
   }
 
   impliedDims(): Dims {

@@ -36,11 +36,28 @@ export const evidence = {
   review: 'something in the line contradicts itself or is in doubt',
 } as const;
 
+/** What speaks for and against one reading, each by its name and once. They are few: a list is searched sooner than a set is made. */
+export class Features {
+  readonly names: string[];
+
+  constructor(names: readonly string[] = []) {
+    this.names = [...names];
+  }
+
+  has(name: string): boolean {
+    return this.names.includes(name);
+  }
+
+  add(name: string): void {
+    if (!this.has(name)) this.names.push(name);
+  }
+}
+
 /**
  * The certainty that features give, 0 to 1, to two decimals: the logistic of the sum of their weights. A feature without
  * a weight says nothing.
  */
-export function certaintyOf(features: Iterable<string>): number {
+export function certaintyOf(features: readonly string[]): number {
   let sum = weights['base'] ?? 0;
   for (const feature of features) sum += weights[feature] ?? 0;
   return Math.round(100 / (1 + Math.exp(-sum))) / 100;

@@ -1,3 +1,5 @@
+import { bytes, encode, longestText } from './characters.ts';
+
 /**
  * Characters: the many ways a sheet, a scan or a keyboard writes one sign become one, in small letters without
  * accents, and every folded character still knows which characters of the text it came from.
@@ -104,23 +106,19 @@ function foldCluster(cluster: string, afterDigit: boolean): string {
   return afterDigit && folded.includes('/') ? ` ${folded}` : folded;
 }
 
-const longestPlain = 4_096;
-const starts = Uint32Array.from({ length: longestPlain }, (_, at) => at);
-const ends = Uint32Array.from({ length: longestPlain }, (_, at) => at + 1);
-const plain = { codes: new Uint16Array(longestPlain + 1), printed: new Uint16Array(longestPlain) };
-/** No character takes more bytes than three for each of its units. */
-const bytes = new Uint8Array(longestPlain * 3);
-const encoder = new TextEncoder();
+const starts = Uint32Array.from({ length: longestText }, (_, at) => at);
+const ends = Uint32Array.from({ length: longestText }, (_, at) => at + 1);
+const plain = { codes: new Uint16Array(longestText + 1), printed: new Uint16Array(longestText) };
 
 /** Folds a text of any origin. Never fails; linear in its length. */
 export function fold(text: string): Folded {
-  return (text.length <= longestPlain && foldPlain(text)) || foldAny(text);
+  return (text.length <= longestText && foldPlain(text)) || foldAny(text);
 }
 
 /** Most lines are plain ASCII, where every character stands for itself and takes one byte. */
 function foldPlain(text: string): Folded | null {
   const { length } = text;
-  if (encoder.encodeInto(text, bytes).written !== length) return null;
+  if (encode(text) !== length) return null;
   const { codes, printed } = plain;
   for (let at = 0; at < length; at++) {
     const code = bytes[at]!;

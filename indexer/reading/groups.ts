@@ -14,12 +14,10 @@ export interface Group {
   joined: boolean;
 }
 
-interface Part {
-  first: number;
-  last: number;
-  thread: Thread | null;
-  measure: Measure | null;
-}
+/** One of the sizes of a line: a thread or a number. */
+type Part = Thread | Measure;
+
+const isMeasure = (part: Part): part is Measure => 'um' in part;
 
 type Sign = '×' | '-' | '/';
 
@@ -51,14 +49,21 @@ function joinsByDash(
   skip: ReadonlySet<number>,
 ): boolean {
   const [a, b, c] = [parts[at]!, parts[at + 1]!, parts[at + 2]];
-  if (a.thread) return true;
+  if (!isMeasure(a)) return true;
   const sign = joint(tokens, a, b, skip);
   const before = at > 0 ? joint(tokens, parts[at - 1]!, a, skip) : null;
   const after = c ? joint(tokens, b, c, skip) : null;
-  const sizes = [a, b].every(p => p.measure && p.measure.value < 500 && !/^0\d/.test(tokens[p.first]!.text));
-  const diameters = a.measure?.diameter === true && b.measure?.diameter === true;
-  return sizes && (before === sign || after === sign || (sign === '/' && (after === '×' || diameters)));
+  const diameters = a.diameter && isMeasure(b) && b.diameter;
+  return (
+    isSmall(a, tokens) &&
+    isSmall(b, tokens) &&
+    (before === sign || after === sign || (sign === '/' && (after === '×' || diameters)))
+  );
 }
+
+/** Whether a part may be one size of several: no thread, not long, no number that begins with a nought. */
+const isSmall = (part: Part, tokens: readonly Token[]) =>
+  isMeasure(part) && part.value < 500 && !/^0\d/.test(tokens[part.first]!.text);
 
 /** Puts threads and measures, in printed order, into groups. */
 export function groupSizes(
@@ -74,16 +79,15 @@ export function groupSizes(
   for (let at = 0; at < parts.length; at++) {
     const part = parts[at]!;
     const sign = at > 0 ? joint(tokens, parts[at - 1]!, part, skip) : null;
-    const joins =
-      open && part.measure && sign !== null && (sign === '×' || joinsByDash(parts, at - 1, tokens, skip));
-    if (open && joins) {
-      open.measures.push(part.measure!);
+    const joins = sign !== null && (sign === '×' || joinsByDash(parts, at - 1, tokens, skip));
+    if (open && joins && isMeasure(part)) {
+      open.measures.push(part);
       open.last = part.last;
       open.joined = true;
     } else {
       open = {
-        thread: part.thread,
-        measures: part.measure ? [part.measure] : [],
+        thread: isMeasure(part) ? null : part,
+        measures: isMeasure(part) ? [part] : [],
         first: part.first,
         last: part.last,
         joined: false,
@@ -102,22 +106,18 @@ export function measuresOf(groups: readonly Group[]): Measure[] {
 }
 
 /** Threads and measures as they stand in the line. */
-function inOrder(threads: readonly Thread[], measures: readonly Measure[]): Part[] {
+function inOrder(threads: readonly Thread[], measures: readonly Measure[]): readonly Part[] {
+  if (threads.length === 0) return measures;
   const parts: Part[] = [];
   let nextThread = 0;
   for (const measure of measures) {
     for (; nextThread < threads.length && threads[nextThread]!.first < measure.first; nextThread++)
-      parts.push(partOf(threads[nextThread]!, null));
-    parts.push(partOf(null, measure));
+      parts.push(threads[nextThread]!);
+    parts.push(measure);
   }
-  for (; nextThread < threads.length; nextThread++) parts.push(partOf(threads[nextThread]!, null));
+  for (; nextThread < threads.length; nextThread++) parts.push(threads[nextThread]!);
   return parts;
 }
-
-const partOf = (thread: Thread | null, measure: Measure | null): Part => {
-  const { first, last } = (thread ?? measure)!;
-  return { first, last, thread, measure };
-};
 
 /** A unit printed once holds for the group: 5x11x4 mm, 1/8 x 1/2 in. */
 export function spreadUnit(group: Group): void {

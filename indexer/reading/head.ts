@@ -238,28 +238,26 @@ function holdsUnknown(tokens: readonly Token[], cell: Cell, hits: readonly Hit[]
 const hasSizedThread = ({ groups }: Pick<Line, 'groups'>) =>
   groups.some(g => g.thread !== null && g.measures.length > 0);
 
+type Cut = Pick<Line, 'tokens' | 'cells' | 'hits' | 'groups'>;
+
 /** A caption printed above the line that holds the sizes only groups it: "Fasteners, encoder" over "M3 x 16 cap screw". */
-function sizedBelow(
-  { tokens, cells, groups, hits }: Pick<Line, 'tokens' | 'cells' | 'hits' | 'groups'>,
-  cell: Cell,
-): boolean {
-  if (!cells.some(c => c.first > cell.last && tokens[c.first]!.gap >= 9)) return false;
-  const sized = (c: Cell) =>
-    groups.some(g => (g.thread ?? g.joined) && g.first >= c.first && g.last <= c.last);
-  if (sized(cell)) return false;
-  return cells.some(
-    c =>
-      c.first > cell.last &&
-      tokens[c.first]!.gap >= 9 &&
-      sized(c) &&
-      hits.some(
-        h =>
-          h.first >= c.first &&
-          h.last <= c.last &&
-          h.nouns.some(e => e.meaning.kind === 'noun' && e.meaning.category !== 'plain'),
-      ),
-  );
+function sizedBelow(line: Cut, cell: Cell): boolean {
+  for (const below of line.cells)
+    if (below.first > cell.last && line.tokens[below.first]!.gap >= 9 && isSizedPart(line, below))
+      return !isSized(line, cell);
+  return false;
 }
+
+const isSized = ({ groups }: Cut, { first, last }: Cell) =>
+  groups.some(g => (g.thread ?? g.joined) && g.first >= first && g.last <= last);
+
+/** Whether a cell names a part that is measured, and gives its size. */
+const isSizedPart = (line: Cut, cell: Cell) =>
+  isSized(line, cell) &&
+  line.hits.some(
+    ({ first, last, nouns }) =>
+      first >= cell.first && last <= cell.last && categoriesOf(nouns).some(category => category !== 'plain'),
+  );
 
 /**
  * Of several meanings of one phrase the one in the line's language, else the first. A word that is a screw in one language
@@ -267,12 +265,14 @@ function sizedBelow(
  */
 function preferred(entries: readonly Entry[], languages: readonly string[], groups: Line['groups']): Entry {
   if (entries.length === 1) return entries[0]!;
-  const likely = entries.filter(e => languages.includes(e.lang));
-  const chosen = likely.length > 1 ? languages.flatMap(lang => likely.filter(e => e.lang === lang)) : likely;
-  const [first] = chosen;
+  let first: Entry | undefined;
+  for (let at = 0; at < languages.length && !first; at++) first = entries.find(e => e.lang === languages[at]);
   if (!first) return entries[0]!;
   if (!isScrew(first) || groups.some(g => g.thread)) return first;
-  return chosen.find(e => e.lang !== first.lang && !isScrew(e) && !isPlain(e)) ?? first;
+  for (const lang of languages)
+    for (const other of entries)
+      if (other.lang === lang && lang !== first.lang && !isScrew(other) && !isPlain(other)) return other;
+  return first;
 }
 
 const isScrew = ({ meaning }: Entry) => meaning.kind === 'noun' && meaning.category === 'screw';

@@ -29,10 +29,10 @@ export function labelSizes(
     const word = tokens[at]!;
     while (nextHit < hits.length && hits[nextHit]!.last < at) nextHit++;
     while (before < measures.length && measures[before]!.last < at - 1) before++;
-    if (word.kind === 'mark' || forms.has(at)) continue;
+    if (word.kind === 'mark') continue;
     const hit = hits[nextHit];
     const named = hit && hit.first <= at && (hit.kinds & kindBits.label) !== 0 ? hit : null;
-    if (!named && !isIn(word, lettered)) continue;
+    if ((!named && !isIn(word, lettered)) || forms.has(at)) continue;
     const tied = named ? undefined : tiedLetters.get(word.text);
     const label = named ? labelIn(named) : (letters.get(word.text) ?? tied);
     if (label === undefined) continue;

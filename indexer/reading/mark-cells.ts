@@ -48,7 +48,9 @@ function separated(text: string, separator: string, columns: number): string {
 }
 
 /** A blank of any width; the end of a printed line is none. */
-const isBlank = (character: string) => character !== '\n' && character.trim() === '';
+const isBlank = (character: string) =>
+  character === ' ' ||
+  ((character < '!' || character > '~') && character !== '\n' && character.trim() === '');
 /** Figures of any width. */
 const isFigure = (character: string) =>
   (character >= '0' && character <= '9') || (character >= '\uff10' && character <= '\uff19');
@@ -68,13 +70,14 @@ function isRow(text: string, separator: string): boolean {
     const before = at > 0 ? text[at - 1]! : ' ';
     const after = at + 1 < end ? text[at + 1]! : separator;
     if (separator === ',' && isBlank(after)) return false;
-    // A number has one decimal mark: behind 8.8 a comma parts cells.
-    const pointed = () => /\d\.\d+$/.test(text.slice(Math.max(0, at - 8), at));
-    const decimal = separator === ',' && isFigure(before) && isFigure(after) && !pointed();
+    const decimal = separator === ',' && isFigure(before) && isFigure(after) && !isPointed(text, at);
     if (!decimal && !isBlank(before) && !isBlank(after)) glued ||= at + 1 < end || after === separator;
   }
   return glued;
 }
+
+/** A number has one decimal mark: behind 8.8 a comma parts cells. */
+const isPointed = (text: string, comma: number) => /\d\.\d+$/.test(text.slice(Math.max(0, comma - 8), comma));
 
 /** How many cells the separator parts, outside brackets. */
 function pieces(text: string, separator: string): number {

@@ -1,5 +1,6 @@
 import { inch, type LengthUnit, mm, type StatedLength } from '../units/length.ts';
 import type { Token } from './tokens.ts';
+import { isIn, wordSet } from './vocabulary.ts';
 
 /** A number of a line that can be a length, with the unit and the sign of a diameter that belong to it. */
 export interface Measure extends StatedLength {
@@ -49,15 +50,14 @@ const units = new Map<string, readonly [unit: LengthUnit, factor: number]>(
 );
 
 /** Units that say a number is no length. */
-export const otherUnits: ReadonlySet<string> = new Set(
-  (
-    'kg g gr gram lb lbs oz n nm v w a ma mah hz khz mhz rpm deg ° % $ € £ ml cc cl m ft hr h min st nd rd th ohm uf bar psi ' +
-    'k c f kv awg wt pcs pc off ea'
-  ).split(' '),
+export const otherUnits = wordSet(
+  'kg g gr gram lb lbs oz n nm v w a ma mah hz khz mhz rpm deg ° % $ € £ ml cc cl m ft hr h min st nd rd th ohm uf bar psi ' +
+    'k c f kv awg wt pcs pc off ea',
 );
 
+const moneySigns = new Set(['$', '€', '£']);
+const unitWords = wordSet(units.keys());
 const mayStandBefore = new Set('× ø ( [ { = : " - / + | , ; ~ . < > # \' & ? !'.split(' '));
-const money = new Set(['$', '€', '£']);
 const fractionBottoms = new Set([2, 4, 8, 16, 32, 64, 128]);
 
 const printedValue = ({ text, decimals }: Token): number =>
@@ -88,7 +88,7 @@ export function measureAt(
     if (before.kind === 'mark' && !mayStandBefore.has(before.text)) return null;
   }
   if (isGauge(tokens, at)) return null;
-  if (at > 0 && (money.has(tokens[at - 1]!.text) || isOrdinal(tokens, at))) return null;
+  if (at > 0 && (moneySigns.has(tokens[at - 1]!.text) || isOrdinal(tokens, at))) return null;
   let last = at;
   let value = printedValue(token);
   let fraction = false;
@@ -117,7 +117,7 @@ export function measureAt(
   let unit: LengthUnit | null = null;
   let factor = 1;
   if (next && next.gap <= 1) {
-    const own = units.get(next.text);
+    const own = isIn(next, unitWords) ? units.get(next.text) : undefined;
     if (own && !(next.text === 'in' && next.gap > 0 && tokens[last + 2]?.kind === 'word')) {
       [unit, factor] = own;
       last++;
@@ -126,7 +126,7 @@ export function measureAt(
       unit = 'in';
       last += 2;
     } else if (
-      otherUnits.has(next.text) &&
+      isIn(next, otherUnits) &&
       !isClass(tokens, last + 1) &&
       !isGrade(tokens, last + 1) &&
       (next.gap === 0 || next.text.length > 1 || next.text === '°')

@@ -1,6 +1,6 @@
 import type { Dictionary } from './dictionary.ts';
 import { respelled, type Token } from './tokens.ts';
-import { unknownWord } from './vocabulary.ts';
+import { addWord, unknownWord } from './vocabulary.ts';
 
 /** Figures that a scanner puts for letters, with the letters they may stand for. */
 const letterOf: Readonly<Record<string, string>> = { 0: 'o', 1: 'i', 5: 's', 8: 'b', 6: 'g' };
@@ -48,9 +48,11 @@ export function mendWords(
   return { tokens: out, mended: true };
 }
 
+const nought = addWord('0');
+
 /** The nought of a 0-ring. */
 const isRingO = (tokens: readonly Token[], at: number) =>
-  tokens[at]!.text === '0' &&
+  tokens[at]!.word === nought &&
   tokens[at + 1]?.text === '-' &&
   /^(ring|ringe|rings|ringen)$/.test(tokens[at + 2]?.text ?? '');
 

@@ -287,20 +287,27 @@ function byCell(tokens: readonly Token[], cells: readonly Cell[], hits: readonly
   if (cells.length < 2 || cells.some(c => c.column !== null && c.column !== 'sheet')) return null;
   const named = firstNamed(cells, hits);
   const described = named >= 0 ? named : cells.findIndex(c => c.last > c.first);
-  const before: Alone[] = [];
+  let before = 0;
+  let front: Alone | null = null;
+  let second: Alone | null = null;
   for (let index = 0; index < cells.length; index++) {
     const { first, last } = cells[index]!;
     const value = first === last ? count(tokens[first]) : null;
     if (value === null) continue;
     if (index > described && value < 1000) return only(value, first);
-    if (index < described) before.push({ value, index, at: first });
+    if (index >= described) continue;
+    before++;
+    if (before === 1) front = { value, index, at: first };
+    else if (before === 2) second = { value, index, at: first };
   }
-  const beside = before.length === 2 ? before[1]! : before[0]?.index === 0 ? undefined : before[0];
+  const beside: Alone | null = before === 2 ? second : front?.index === 0 ? null : front;
   if (beside && beside.value < 1000) return only(beside.value, beside.at);
+  if (before > 0) return null;
   // "M3x15mm      2 Tapered screw head": a column run into the next
-  const run = cells.slice(1).find(({ first, last }) => {
+  const run = cells.find(({ first, last }, index) => {
     const next = tokens[first + 1];
     return (
+      index > 0 &&
       first < last &&
       count(tokens[first]) !== null &&
       next?.kind === 'word' &&
@@ -308,6 +315,5 @@ function byCell(tokens: readonly Token[], cells: readonly Cell[], hits: readonly
       next.text.length > 2
     );
   });
-  if (run && before.length === 0) return only(count(tokens[run.first]), run.first);
-  return null;
+  return run ? only(count(tokens[run.first]), run.first) : null;
 }

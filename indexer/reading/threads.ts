@@ -1,6 +1,6 @@
 import { inch, mm, type Um } from '../units/length.ts';
 import { standardAt } from './standards.ts';
-import type { Token } from './tokens.ts';
+import { isWhole, type Token } from './tokens.ts';
 import { isIn, wordSet } from './vocabulary.ts';
 
 /** A thread's name as printed: M3, 6-32, 1/4-20, 2BA, ST3.5 of a tapping screw, or the bare number size #6. */
@@ -16,7 +16,6 @@ export interface Thread {
   end: number;
 }
 
-const wholeNumber = /^\d{1,2}$/;
 const fractionBottoms = new Set([2, 4, 8, 16, 32, 64]);
 const seriesWords = new Set(['unc', 'unf', 'un', 'unef', 'uns', 'nc', 'nf', 'bsf', 'bsw']);
 const classWords = new Set(['a', 'b']);
@@ -162,7 +161,7 @@ function baAt(tokens: readonly Token[], at: number): Found | null {
 }
 
 const wholeAt = (tokens: readonly Token[], at: number): number | null =>
-  tokens[at]?.kind === 'number' && wholeNumber.test(tokens[at].text) ? Number(tokens[at].text) : null;
+  tokens[at] && isWhole(tokens[at]) && tokens[at].text.length <= 2 ? Number(tokens[at].text) : null;
 
 /** A pitch between 13 and 24 in a hundred of the diameter: all of UNC, UNF and the usual specials, and few part numbers. */
 function suits(size: number, threads: number): boolean {

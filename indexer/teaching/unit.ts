@@ -1,4 +1,5 @@
 import type { Evidenced } from '../read.ts';
+import type { Features } from '../reading/evidence.ts';
 import type { Line } from '../reading/line.ts';
 import { type Lesson, Votes } from './lesson.ts';
 
@@ -34,7 +35,7 @@ export class UnitLesson implements Lesson<Unit> {
 }
 
 /** The unit in which a line prints what shows one; null where nothing does, or both. */
-function unitOf(line: Line, features: ReadonlySet<string>): Unit | null {
+function unitOf(line: Line, features: Features): Unit | null {
   const [inches, millimetres] = [showsInches(line), showsMillimetres(line, features)];
   return inches === millimetres ? null : inches ? 'in' : 'mm';
 }
@@ -47,7 +48,7 @@ const showsInches = ({ measures, threads }: Line) =>
  * A unit's sign, a metric thread, a decimal comma, a standard of the metric world, a size published in whole millimetres,
  * or three bare sizes so large that as inches they are no small part's (common practice).
  */
-function showsMillimetres(line: Line, features: ReadonlySet<string>): boolean {
+function showsMillimetres(line: Line, features: Features): boolean {
   const { measures, threads, standards, groups, tokens } = line;
   return (
     measures.some(m => m.unitStated && m.unit === 'mm') ||

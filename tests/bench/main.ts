@@ -1,3 +1,4 @@
+import { availableParallelism, loadavg } from 'node:os';
 import { parseArgs } from 'node:util';
 import type { Measured } from './measured.ts';
 
@@ -32,4 +33,8 @@ for (const name of wanted) {
       `  ${what.padEnd(52)} ${Math.round(perSecond).toLocaleString('en').padStart(12)} ${unit}/s  ${note ?? ''}`,
     );
 }
+// What else the machine did meanwhile: figures taken beside other work are lower, and large ways suffer most.
+console.log(
+  `\nload ${loadavg()[0]!.toFixed(1)} on ${availableParallelism()} processors, Node ${process.version}`,
+);
 process.exit(0);

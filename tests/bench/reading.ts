@@ -44,7 +44,12 @@ export async function benchReading(): Promise<Measured[]> {
       unit: 'lines',
       note: timesTheTime(reading, plain, 'plain tokenising'),
     },
-    { what: 'lines cut into plain tokens with their places', perSecond: plain, unit: 'lines' },
+    {
+      what: 'lines cut into plain tokens with their places',
+      perSecond: plain,
+      unit: 'lines',
+      note: 'by one regular expression, nothing folded and nothing looked up',
+    },
     {
       what: 'lines given to @microsoft/recognizers-text-suite',
       perSecond: recogniser,

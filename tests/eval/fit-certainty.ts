@@ -37,7 +37,7 @@ const cases: Case[] = readdirSync(folder)
   .flatMap(line => {
     const { reading, features } = readWithEvidence(line.text, { context: line.context });
     if (reading.category === 'unsure') return [];
-    const told = [...features].filter(feature => feature in evidence);
+    const told = features.names.filter(feature => feature in evidence);
     return [{ features: [base, ...told], right: score(line, reading).whole }];
   });
 

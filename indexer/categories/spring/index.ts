@@ -1,5 +1,6 @@
 import type { Claim } from '../../reading/claim.ts';
 import type { Line } from '../../reading/line.ts';
+import type { Measure } from '../../reading/measures.ts';
 import { attributesOf } from '../../standards/part-standards.ts';
 import { mm } from '../../units/length.ts';
 import type { CategoryDefinition } from '../definition.ts';
@@ -71,7 +72,7 @@ function byOutside(claim: Claim, line: Line): boolean {
 }
 
 /** Two sizes tell less: with a wire known they are outside diameter and length; alone they are wire and outside, or outside and length. */
-function settlePair(claim: Claim, measures: Parameters<typeof orderOf>[0]): void {
+function settlePair(claim: Claim, measures: readonly Measure[]): void {
   const open = ['wire', 'od', 'length'].filter(key => !claim.has(key));
   const [a, b] = orderOf(measures);
   if (open.length === 2) {
@@ -86,7 +87,7 @@ function settlePair(claim: Claim, measures: Parameters<typeof orderOf>[0]): void
   claim.features.add('two-sizes');
 }
 
-const orderOf = (measures: Line['measures']) => [measures[0]!, measures[1]!] as const;
+const orderOf = (measures: readonly Measure[]) => [measures[0]!, measures[1]!] as const;
 
 const sizes = [
   [0.3, 3, 10],
