@@ -39,13 +39,29 @@ export async function findParts(
   const ids = [...matched.keys()].slice(0, most);
   const refs = await partRefs(tx, ids);
   const critical = await criticalParts(tx, ids);
+  const forgotten = await onNothing(
+    tx,
+    ids.filter(id => refs.get(id)?.models.length === 0),
+  );
   return ids.flatMap(id => {
     const ref = refs.get(id);
-    if (!ref) return [];
+    if (!ref || forgotten.has(id)) return [];
     const whole = ref.number !== null && foldNumber(ref.number) === folded;
     const how = whole ? 'number' : matched.get(id)!;
     return [{ ...ref, matched: how, caution: critical.has(id) ? notAnApproval : null }];
   });
+}
+
+/** Those that no list, evidence or job speaks of any more: kept for what a person said of them, until a list names them again. */
+async function onNothing(tx: Tx, ids: string[]): Promise<Set<string>> {
+  if (ids.length === 0) return new Set();
+  const rows = await tx.execute<{ id: string }>(sql`
+    select id from part
+    where id in ${ids}
+      and not exists (select from row where row.part = part.id)
+      and not exists (select from evidence where evidence.part = part.id)
+      and not exists (select from need where need.part = part.id)`);
+  return new Set(rows.map(row => row.id));
 }
 
 /** How many parts of a size are looked at for the words that were said besides. */

@@ -20,7 +20,7 @@ const mostNear = 8;
  */
 export async function find(tx: Tx, engine: Engine, query: string): Promise<Found> {
   const meaning = understand(query);
-  const shaft = shaftAsked(query, meaning.reading.category);
+  const shaft = shaftAsked(query);
   const sizes = shaft ? [] : await knownSizes(tx, meaning);
   const near = shaft ? await forAShaft(tx, shaft, mostNear * 2) : await nearTo(tx, sizes, meaning.sizes);
   const rest = shaft ? '' : meaning.rest;

@@ -6,6 +6,7 @@ import {
   fit,
   type KnownSize,
   parseSize,
+  read,
   writeSize,
 } from '../../indexer/index.ts';
 import { toMm } from '../../indexer/units/length.ts';
@@ -14,11 +15,15 @@ import type { Tx } from '../db/store.ts';
 import { sizeHits } from './size-hits.ts';
 import { sizesHere } from './sizes-here.ts';
 
-const shaftWords = 'shaft|spindle|axle|journal|welle|achse|arbre|axe|albero|asse|eje|as|軸|シャフト';
+const shaftWords =
+  'shaft|shafts|spindle|axle|journal|welle|achse|zapfen|arbre|axe|albero|asse|perno|eje|árbol|as|spil|軸|シャフト|スピンドル';
+/** What may stand between the shaft and its diameter: `shaft of`, `Welle mit`, `albero da`, `as van`, `軸径`. */
+const between =
+  'of|that is|measuring|dia|diameter|with|mit|von|durchmesser|de|diamètre|da|diametro|diámetro|van|径|が';
 const amount = String.raw`(\d+(?:[.,]\d+)?|\d+\/\d+)\s*(mm|"|in\b|inch\b)?`;
 const asked = [
-  new RegExp(`${amount}\\s*(?:${shaftWords})(?![\\p{L}])`, 'iu'),
-  new RegExp(`(?:${shaftWords})(?:\\s+(?:of|dia|diameter|von|de))?\\s*[øØ=]?\\s*${amount}`, 'iu'),
+  new RegExp(`${amount}(?:\\s*の)?[\\s-]*(?:${shaftWords})(?!\\p{Script=Latin})`, 'iu'),
+  new RegExp(`(?:${shaftWords})(?:\\s*(?:${between}))*\\s*[øØ⌀=:]?\\s*${amount}`, 'iu'),
 ];
 
 /** What turns on a shaft, and the dimension that meets it. */
@@ -29,24 +34,30 @@ const onShafts: Partial<Record<CategoryName, string>> = {
   'roller-clutch': 'bore',
 };
 
-/** The diameter, in millimetres, of the shaft that something is sought for; null where the query is no such question. */
-export function shaftAsked(
-  query: string,
-  category: string,
-): { diameter: number; category: CategoryName; dimension: string } | null {
-  const dimension = onShafts[category as CategoryName];
-  if (!dimension || !/\b(for|on|für|auf|pour|per|su|para|voor|op)\b|用/iu.test(query)) return null;
+const wantsFor =
+  /(?<!\p{L})(for|fits?|to fit|on|für|auf|passend|pour|sur|per|su|para|sobre|voor|op|met|à|a)(?!\p{L})|用|に合う/iu;
+
+/** A shaft that something is sought for: its diameter in millimetres, the kind of part, and the dimension that meets it. */
+export interface ShaftAsked {
+  diameter: number;
+  category: CategoryName;
+  dimension: string;
+}
+
+/** The shaft that a query asks something for; null where it is no such question. */
+export function shaftAsked(query: string): ShaftAsked | null {
+  if (!wantsFor.test(query)) return null;
   for (const form of asked) {
     const found = form.exec(query);
     if (!found) continue;
+    // What is sought stands in the words around the shaft.
+    const category = read(query.replace(found[0], ' ').replace(wantsFor, ' ')).category as CategoryName;
+    const dimension = onShafts[category];
+    if (!dimension) return null;
     const [whole, over] = found[1]!.replace(',', '.').split('/').map(Number);
     const printed = over === undefined ? whole! : whole! / over;
     const inches = over !== undefined || (found[2] !== undefined && found[2] !== 'mm');
-    return {
-      diameter: Math.round(printed * (inches ? 25_400 : 1000)) / 1000,
-      category: category as CategoryName,
-      dimension,
-    };
+    return { diameter: Math.round(printed * (inches ? 25_400 : 1000)) / 1000, category, dimension };
   }
   return null;
 }
@@ -56,11 +67,12 @@ const reach = 0.3;
 
 /**
  * The sizes whose bore comes nearest to a measured shaft, published ones and those known here, each with the difference.
- * A bearing comes with how it sits there, loose or tight, the likeliest first. A measured diameter is never taken for the nominal one: a shaft that reads 4.98 is a 5 that is worn.
+ * A bearing comes with how it sits there, loose or tight, the likeliest first. A measured diameter is never taken for the
+ * nominal one: a shaft that reads 4.98 is a 5 that is worn.
  */
 export async function forAShaft(
   tx: Tx,
-  { diameter, category, dimension }: NonNullable<ReturnType<typeof shaftAsked>>,
+  { diameter, category, dimension }: ShaftAsked,
   most: number,
 ): Promise<NearSize[]> {
   const definition = categories.get(category)!;

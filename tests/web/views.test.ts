@@ -41,6 +41,15 @@ const views: { name: string; open: (page: Page) => Promise<void> }[] = [
     },
   },
   {
+    name: 'two things compared',
+    open: async page => {
+      await page.goto(
+        `/compare?a=${encodeURIComponent('bearing 5x11x4')}&b=${encodeURIComponent('bearing 5x11x3')}`,
+      );
+      await page.getByRole('img', { name: /laid upon/ }).waitFor();
+    },
+  },
+  {
     name: 'part',
     open: async page => {
       await page.goto('/find?q=5x11x4');

@@ -92,6 +92,45 @@ describe('GET /api/find finds a size in any writing', () => {
     expect(answer.items.map(item => item.parts)).toEqual([1, 1]);
   });
 
+  test.each([
+    'bearing for a 4.98 shaft',
+    'what bearing fits a 4.98 mm shaft',
+    'ball bearing for shaft 4.98',
+    'bearing to fit a shaft of 4.98 mm',
+    'Lager für 4,98 Welle',
+    'Kugellager für Welle mit 4,98 mm',
+    'Kugellager passend auf Welle Ø 4,98',
+    'roulement pour un arbre de 4,98',
+    'roulement pour axe de diamètre 4,98 mm',
+    'cuscinetto per albero da 4,98',
+    'rodamiento para eje de 4,98 mm',
+    'lager voor een as van 4,98',
+    '軸径4.98用のベアリング',
+    '4.98の軸に合うベアリング',
+  ])('%s', async query => {
+    const found = await find(query);
+    expect(found.sizes).toEqual([]);
+    expect(found.near[0]).toMatchObject({
+      category: 'bearing',
+      differences: [{ dimension: 'bore', a: 4.98, b: 5, difference: 0.02 }],
+    });
+  });
+
+  test.each([
+    'M2.5 screw 6 long',
+    'screw M2.5, 6 mm long',
+    '6 mm long M2.5 screw',
+    'Schraube M2,5 6 lang',
+    'M2,5x6 Schraube',
+    'vis M2,5 longueur 6',
+    'vite M2,5 lunga 6',
+    'tornillo M2,5 de 6 mm',
+    'schroef M2,5 6 lang',
+    'ねじ M2.5 長さ6',
+  ])('%s is one size', async query => {
+    expect((await find(query)).understood).toMatchObject({ size: 'screw M2.5x0.45x6' });
+  });
+
   test('bearing for a 4.98 shaft: the nearest published bore with the difference, never as the same', async () => {
     const found = await find('bearing for a 4.98 shaft');
     expect(found.sizes).toEqual([]);

@@ -46,6 +46,7 @@ test('a removed diagram is nowhere, and put back it is as it was: corrections, d
   expect((await bench.good<Diagrams>('/api/diagrams')).diagrams).toEqual([]);
   expect((await bench.refused(`/api/diagrams/${id}`)).code).toBe('not-found');
   expect(await numbers('washer 5.1x8x0.5')).toEqual([]);
+  expect(await numbers('RM-3')).toEqual([]);
   // A part that a job wants or whose duty a person told stays known, and so does the job's need.
   expect(await numbers('RM-1')).toContain('RM-1');
   expect((await bench.good<JobPage>(`/api/jobs/${job.id}`)).wants).toMatchObject([{ line: null, qty: 2 }]);
