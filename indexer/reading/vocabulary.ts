@@ -88,8 +88,8 @@ export function setsOf(tokens: readonly { word: Word }[]): number {
   return sets;
 }
 
-/** Bits of a whole number. */
-const mostSets = 31;
+/** Bits of a whole number, the sign among them. */
+const mostSets = 32;
 let sets = 0;
 
 /**
