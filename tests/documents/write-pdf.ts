@@ -1,5 +1,9 @@
-import { PDFDocument, type PDFFont, StandardFonts } from 'pdf-lib';
-import { type Callout, type DrawingStyle, drawBalloons, drawFrame } from './draw-balloons.ts';
+import { PDFDocument, StandardFonts } from 'pdf-lib';
+import { drawFrame } from './draw-around.ts';
+import { type Callout, type DrawingStyle, drawBalloons } from './draw-balloons.ts';
+import { columnsOf, drawTable, type Place } from './draw-table.ts';
+import { type Face, japaneseFace, type3Face } from './faces.ts';
+import { type Hand, plainHand } from './hand.ts';
 import type { Field } from './lay-out.ts';
 import type { Line, List } from './make-list.ts';
 import { Sheet } from './pdf-page.ts';
@@ -16,6 +20,9 @@ export interface PdfLayout {
   /** Blanks between wrapped lines as wide as between rows. */
   loose: boolean;
   font: keyof typeof StandardFonts;
+  /** Letters that are little drawings, numbered anew. */
+  type3: boolean;
+  hand: Hand;
   rowsPerPage: number;
   turn: { content?: number; page?: number };
   shuffled: boolean;
@@ -23,10 +30,12 @@ export interface PdfLayout {
   hidden: boolean;
   /** Reference and part number are one piece of text, a blank between. */
   joined: boolean;
-  drawing: 'none' | 'own page' | 'beside';
+  drawing: 'none' | 'own page' | 'last page' | 'beside' | 'own document';
   style: DrawingStyle;
   frame: boolean;
   headings: boolean;
+  /** Parts of the list one under the other, each with titles of its own, the columns in another order. */
+  sections: boolean;
 }
 
 export const plainPdf: PdfLayout = {
@@ -37,6 +46,8 @@ export const plainPdf: PdfLayout = {
   middle: false,
   loose: false,
   font: 'Helvetica',
+  type3: false,
+  hand: plainHand,
   rowsPerPage: 40,
   turn: {},
   shuffled: false,
@@ -46,300 +57,115 @@ export const plainPdf: PdfLayout = {
   style: { balloons: 'circled', dimensions: false, notes: false, ranges: false },
   frame: false,
   headings: false,
+  sections: false,
 };
 
 export interface MadePdf {
   list: List;
   bytes: Uint8Array;
   callouts: Callout[];
+  /** The drawing, where it is a document of its own; the numbers are on that. */
+  drawing?: Uint8Array;
 }
-
-interface Column {
-  field: Exclude<Field, 'blank'>;
-  title: string;
-  width: number;
-  align: 'left' | 'right' | 'centre';
-  cell(line: Line): string;
-}
-
-const size = 7.5;
-const pitch = 12;
-const inner = 9;
 
 /** Prints a list as a PDF: words of its language, columns as wide as they need, every line once. */
 export async function writePdf(list: List, layout: PdfLayout, seed: number): Promise<MadePdf> {
   const chance = new Chance(seed);
   const pdf = await PDFDocument.create();
-  const font = await pdf.embedFont(StandardFonts[layout.font]);
-  const bold = await pdf.embedFont(
-    layout.font === 'Courier' ? StandardFonts.CourierBold : StandardFonts.HelveticaBold,
-  );
-  const callouts: Callout[] = [];
+  const faces = await facesOf(pdf, list, layout);
   const refs = [...new Set(list.lines.map(({ ref }) => ref).filter(Boolean))];
-  let page = 1;
-  const groupWidth = layout.groups > 1 ? 250 : layout.drawing === 'beside' ? 470 : 500;
-  const width =
-    Math.max(595, layout.groups * (groupWidth + 14) + 70) + (layout.drawing === 'beside' ? 520 : 0);
-  const height = layout.drawing === 'beside' ? 700 : 842;
-  if (layout.drawing === 'own page') {
-    const sheet = new Sheet(pdf, 595, 842, layout.turn);
-    if (layout.frame) drawFrame(sheet, font, true);
-    sheet.text({ x: 40, y: 50, text: `${list.maker} ${list.models.join(' / ')}`, size: 14, font: bold });
-    callouts.push(
-      ...drawBalloons(
-        sheet,
-        page,
-        { left: 50, top: 80, right: 545, bottom: 720 },
-        refs,
-        layout.style,
-        font,
-        chance,
-      ),
-    );
-    sheet.finish(chance, layout.shuffled);
-    page += 1;
+  const callouts: Callout[] = [];
+  let drawing: Uint8Array | undefined;
+  if (layout.drawing === 'own page') callouts.push(...drawingPage(pdf, 1, refs, list, layout, faces, chance));
+  if (layout.drawing === 'own document') {
+    const other = await PDFDocument.create();
+    callouts.push(...drawingPage(other, 1, refs, list, layout, await facesOf(other, list, layout), chance));
+    drawing = await other.save();
   }
+  const groupWidth = layout.groups > 1 ? 250 : layout.drawing === 'beside' ? 470 : 500;
+  const beside = layout.drawing === 'beside';
+  const width = Math.max(595, layout.groups * (groupWidth + 14) + 70) + (beside ? 520 : 0);
+  const height = beside ? 700 : 842;
   const perPage = layout.rowsPerPage * layout.groups;
   const pages = Math.ceil(list.lines.length / perPage);
-  for (let nth = 0; nth < pages; nth += 1, page += 1) {
-    const sheet = new Sheet(pdf, width, height, layout.turn);
-    if (layout.frame) drawFrame(sheet, font, layout.drawing !== 'beside');
-    sheet.text({ x: 40, y: 45, text: list.words.title, size: 13, font: bold });
+  for (let nth = 0; nth < pages; nth += 1) {
+    const sheet = new Sheet(pdf, width, height, layout.turn, layout.hand);
+    if (layout.frame) drawFrame(sheet, faces.font, !beside);
+    sheet.text({ x: 40, y: 45, text: list.words.title, size: 13, font: faces.bold });
     const lines = list.lines.slice(nth * perPage, (nth + 1) * perPage);
-    const start = layout.drawing === 'beside' ? width - groupWidth - 40 : 40;
+    const start = beside ? width - groupWidth - 40 : 40;
     const titled = layout.header !== 'none' && (layout.header !== 'first page' || nth === 0);
     for (let group = 0; group < layout.groups; group += 1)
-      drawTable(sheet, lines.slice(group * layout.rowsPerPage, (group + 1) * layout.rowsPerPage), {
+      drawParts(sheet, lines.slice(group * layout.rowsPerPage, (group + 1) * layout.rowsPerPage), {
         list,
         layout,
-        font,
-        bold,
+        ...faces,
         chance,
         titled,
         left: start + group * (groupWidth + 14),
         width: groupWidth,
         top: 70,
-        columns: columnsOf(list, layout, font, groupWidth, new Chance(seed)),
+        columns: columnsOf(list, layout, faces.font, groupWidth, new Chance(seed)),
       });
-    if (layout.drawing === 'beside' && nth === 0)
-      callouts.push(
-        ...drawBalloons(
-          sheet,
-          page,
-          { left: 50, top: 80, right: start - 30, bottom: height - 90 },
-          refs,
-          layout.style,
-          font,
-          chance,
-        ),
-      );
-    sheet.text({ x: 40, y: height - 32, text: `${list.words.page} ${nth + 1}`, size: 7, font });
+    if (beside && nth === 0) {
+      const area = { left: 50, top: 80, right: start - 30, bottom: height - 90 };
+      callouts.push(...drawBalloons(sheet, pdf.getPageCount(), area, refs, layout.style, faces.font, chance));
+    }
+    const footer = `${list.words.page} ${nth + 1}`;
+    sheet.text({ x: 40, y: height - 32, text: footer, size: 7, font: faces.font });
     sheet.finish(chance, layout.shuffled);
   }
-  return { list, bytes: await pdf.save(), callouts };
+  if (layout.drawing === 'last page')
+    callouts.push(...drawingPage(pdf, pages + 1, refs, list, layout, faces, chance));
+  return { list, bytes: await pdf.save(), callouts, ...(drawing && { drawing }) };
 }
 
-function columnsOf(
+interface Faces {
+  font: Face;
+  bold: Face;
+}
+
+async function facesOf(pdf: PDFDocument, list: List, { font, type3 }: PdfLayout): Promise<Faces> {
+  if (list.language === 'ja')
+    return { font: japaneseFace(pdf), bold: { ...japaneseFace(pdf), name: 'JapaneseBold' } };
+  const heavy = font === 'Courier' ? StandardFonts.CourierBold : StandardFonts.HelveticaBold;
+  const [plain, bold] = [await pdf.embedFont(StandardFonts[font]), await pdf.embedFont(heavy)];
+  if (!type3) return { font: plain, bold };
+  const text = JSON.stringify(list);
+  return { font: type3Face(pdf, plain, text), bold: type3Face(pdf, bold, text) };
+}
+
+/** A page with the drawing alone. */
+function drawingPage(
+  pdf: PDFDocument,
+  page: number,
+  refs: readonly string[],
   list: List,
-  { fields }: PdfLayout,
-  font: PDFFont,
-  width: number,
-  chance: Chance,
-): Column[] {
-  const { header } = list.words;
-  const columns = fields.flatMap((field): Column[] => {
-    const align =
-      field === 'qty' || field === 'price'
-        ? chance.pick(['right', 'centre'] as const)
-        : field === 'ref'
-          ? chance.pick(['left', 'right', 'centre'] as const)
-          : 'left';
-    if (field !== 'models')
-      return [
-        {
-          field,
-          title: chance.pick(header[field]),
-          width: 0,
-          align,
-          cell: line => (field === 'qty' ? line.qtyText : line[field]),
-        },
-      ];
-    return list.models.map(model => ({
-      field,
-      title: model,
-      width: 0,
-      align: 'centre',
-      cell: line => String(line.variants[model] || '-'),
-    }));
-  });
-  const needs = columns.map(
-    ({ cell, title }) =>
-      Math.max(...[title, ...list.lines.map(cell)].map(text => font.widthOfTextAtSize(text, size))) + 8,
-  );
-  const flexible = columns.map(({ field }) => field === 'description' || field === 'remarks');
-  const fixed = needs.reduce((sum, need, at) => sum + (flexible[at] ? 0 : need), 0);
-  const shares = columns.map<number>(({ field }, at) =>
-    flexible[at] ? (field === 'description' ? 1.4 : 1) : 0,
-  );
-  const all = shares.reduce((sum, share) => sum + share, 0);
-  columns.forEach((column, at) => {
-    column.width = flexible[at] ? Math.min(needs[at]!, ((width - fixed) * shares[at]!) / all) : needs[at]!;
-  });
-  return columns;
-}
-
-interface Place {
-  list: List;
-  layout: PdfLayout;
-  font: PDFFont;
-  bold: PDFFont;
-  chance: Chance;
-  titled: boolean;
-  left: number;
-  width: number;
-  top: number;
-  columns: Column[];
-}
-
-function drawTable(sheet: Sheet, lines: readonly Line[], place: Place): void {
-  const { layout, font, bold, columns, left, top, titled, chance } = place;
-  if (lines.length === 0) return;
-  const right = left + columns.reduce((sum, column) => sum + column.width, 0);
-  const atBottom = layout.header === 'bottom';
-  let y = top;
-  const levels = [y];
-  const title = () => {
-    if (layout.rules === 'zebra') sheet.fill(left, y, right, y + pitch, 0.8);
-    writeCells(
-      sheet,
-      columns,
-      columns.map(column => [column.title]),
-      left,
-      y,
-      bold,
-      layout,
-      chance,
-    );
-    y += pitch + 1;
-    levels.push(y);
-  };
-  if (titled && !atBottom) title();
-  const ordered = atBottom ? [...lines].reverse() : lines;
-  const spans: [number, number][] = [];
-  ordered.forEach((line, nth) => {
-    if (layout.headings && line.heading) {
-      sheet.textLater({ x: left + 3, y: y + 9, text: line.heading, size, font: bold });
-      spans.push([y, y + pitch]);
-      y += pitch;
-      levels.push(y);
-    }
-    const cells = columns.map(column => wrap(column.cell(line), column.width - 6, font));
-    const most = Math.max(...cells.map(cell => cell.length));
-    const rowHeight = most === 1 ? pitch : layout.loose ? most * pitch : pitch + (most - 1) * inner;
-    if (layout.rules === 'zebra' && nth % 2 === 1) sheet.fill(left, y, right, y + rowHeight, 0.93);
-    writeCells(sheet, columns, cells, left, y, font, layout, chance, rowHeight);
-    y += rowHeight;
-    levels.push(y);
-  });
-  if (titled && atBottom) title();
-  ruleTable(sheet, layout, columns, left, right, levels, spans);
-}
-
-function ruleTable(
-  sheet: Sheet,
-  { rules }: PdfLayout,
-  columns: readonly Column[],
-  left: number,
-  right: number,
-  levels: readonly number[],
-  spans: readonly [number, number][],
-): void {
-  const [top, bottom] = [levels[0]!, levels.at(-1)!];
-  if (rules === 'grid' || rules === 'rows') for (const y of levels) sheet.line(left, y, right, y);
-  if (rules !== 'grid' && rules !== 'columns') return;
-  if (rules === 'columns') for (const y of [top, levels[1]!, bottom]) sheet.line(left, y, right, y);
-  sheet.line(left, top, left, bottom);
-  let x = left;
-  for (const { width } of columns) {
-    x += width;
-    if (x > right - 1) sheet.line(right, top, right, bottom);
-    else
-      for (let at = 0, from = top; at <= spans.length; at += 1) {
-        const [start, end] = spans[at] ?? [bottom, bottom];
-        sheet.line(x, from, x, start);
-        from = end;
-      }
-  }
-}
-
-function writeCells(
-  sheet: Sheet,
-  columns: readonly Column[],
-  cells: readonly string[][],
-  left: number,
-  top: number,
-  font: PDFFont,
   layout: PdfLayout,
+  { font, bold }: Faces,
   chance: Chance,
-  height = pitch,
-): void {
-  let x = left;
-  const most = Math.max(...cells.map(cell => cell.length));
-  const step = layout.loose ? pitch : inner;
-  columns.forEach((column, at) => {
-    const lines = cells[at]!;
-    const shift = layout.middle ? ((most - lines.length) * step) / 2 : 0;
-    lines.forEach((text, nth) => {
-      const joined =
-        layout.joined &&
-        at === 0 &&
-        font.name.includes('Bold') === false &&
-        cells[1]?.length === 1 &&
-        lines.length === 1;
-      if (layout.joined && at === 1 && cells[0]?.length === 1 && font.name.includes('Bold') === false) return;
-      const width = font.widthOfTextAtSize(text, size);
-      const room = column.width - 6;
-      const start =
-        joined || column.align === 'left'
-          ? x + 3
-          : column.align === 'right'
-            ? x + 3 + room - width
-            : x + 3 + (room - width) / 2;
-      const y = top + 9 + shift + nth * step;
-      if (layout.hidden && chance.in100(15)) hide(sheet, start, y, font, chance);
-      if (joined && text) {
-        // One piece with as many blanks as bring the number to its column.
-        const gap = x + column.width + 3 - (start + width);
-        const blanks = Math.max(1, Math.round(gap / font.widthOfTextAtSize(' ', size)));
-        sheet.textLater({ x: start, y, text: `${text}${' '.repeat(blanks)}${cells[1]![0]}`, size, font });
-      } else sheet.textLater({ x: start, y, text, size, font });
-    });
-    x += column.width;
-  });
-  void height;
+): Callout[] {
+  const sheet = new Sheet(pdf, 595, 842, layout.turn, layout.hand);
+  if (layout.frame) drawFrame(sheet, font, true);
+  sheet.text({ x: 40, y: 50, text: `${list.maker} ${list.models.join(' / ')}`, size: 14, font: bold });
+  const area = { left: 50, top: 80, right: 545, bottom: 720 };
+  const found = drawBalloons(sheet, page, area, refs, layout.style, font, chance);
+  sheet.finish(chance, layout.shuffled);
+  return found;
 }
 
-/** Something that was written and then painted over, or written in white or without a mark. */
-function hide(sheet: Sheet, x: number, y: number, font: PDFFont, chance: Chance): void {
-  const text = chance.pick(['99', 'XX-9999', 'OLD SCREW M9 x 99', '77']);
-  const kind = chance.whole(0, 2);
-  if (kind === 0) {
-    sheet.text({ x, y, text, size, font });
-    sheet.fill(x - 2, y - 8, x + font.widthOfTextAtSize(text, size) + 2, y + 2.5, 1);
-  } else if (kind === 1) sheet.text({ x, y, text, size, font, grey: 1 });
-  else sheet.invisible({ x, y, text, size, font }, font);
-}
-
-function wrap(text: string, width: number, font: PDFFont): string[] {
-  const lines: string[] = [];
-  let line = '';
-  for (const word of text.split(' ')) {
-    const longer = line ? `${line} ${word}` : word;
-    if (line && font.widthOfTextAtSize(longer, size) > width) {
-      lines.push(line);
-      line = word;
-    } else line = longer;
+/** A list's lines as one table, or as several one under the other, every second with its columns the other way round. */
+function drawParts(sheet: Sheet, lines: readonly Line[], place: Place): void {
+  if (!place.layout.sections) {
+    drawTable(sheet, lines, place);
+    return;
   }
-  lines.push(line);
-  return lines;
+  const size = Math.ceil(lines.length / 3);
+  let { top } = place;
+  for (let at = 0; at < lines.length; at += size) {
+    const columns = (at / size) % 2 === 1 ? [...place.columns].reverse() : place.columns;
+    const heading = place.chance.pick(place.list.words.headings);
+    sheet.textLater({ x: place.left + 3, y: top + 9, text: heading, size: 9, font: place.bold });
+    top = drawTable(sheet, lines.slice(at, at + size), { ...place, columns, top: top + 16 }) + 14;
+  }
 }

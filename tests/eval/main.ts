@@ -1,7 +1,8 @@
 /**
  * How well lines are read: `npm run eval [FILE.jsonl …]`. Scores by style and language, confusions, the picture of the
  * calibration, and the lines that fail, over the labelled lines in `lines/` or the files named.
- * `npm run eval -- measure [PARTS]` scores naming parts from measurements instead.
+ * `npm run eval -- measure [PARTS]` scores naming parts from measurements instead, `-- documents [PDFS]` reading printed
+ * lists and drawings.
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -145,5 +146,11 @@ function report(): void {
   for (const [title, lines] of sections) console.log(`\n${title}\n${lines.join('\n')}`);
 }
 
-if (process.argv[2] === 'measure') (await import('./measure.ts')).evaluate(Number(process.argv[3] ?? 300));
+if (process.argv[2] === 'documents')
+  await (await import('./pdfs.ts')).evaluatePdfs(
+    Number(process.argv[3] ?? 200),
+    Number(process.argv[4] ?? 1000),
+  );
+else if (process.argv[2] === 'measure')
+  (await import('./measure.ts')).evaluate(Number(process.argv[3] ?? 300));
 else report();

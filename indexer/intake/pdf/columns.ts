@@ -7,7 +7,8 @@ export interface Columns {
   edges: number[];
 }
 
-interface Block {
+/** A stretch of the page's width. */
+export interface Block {
   left: number;
   right: number;
 }

@@ -31,7 +31,7 @@ function headerIn(line: readonly Word[], sheet: Sheet): Header | null {
   if (line.length < 2 || line.length > 80) return null;
   if (!mayHead(line)) return null;
   const cells = cutTitles(line, sheet);
-  const known = cells.map(({ text }) => headerRoles(text) !== null);
+  const known = cells.map(({ text }) => tells(text));
   const first = known.indexOf(true);
   if (first < 0) return null;
   const style = cells[first]!.words[0]!.style;
@@ -41,6 +41,12 @@ function headerIn(line: readonly Word[], sheet: Sheet): Header | null {
   const texts = titles.map(({ text }) => text);
   if (!isListHeader(texts)) return null;
   return { titles, starts: startsByTitle(texts), box: boxOf(titles) };
+}
+
+/** True for a title that says what stands under it, and is no mere word that titles have as well. */
+function tells(text: string): boolean {
+  const roles = headerRoles(text);
+  return roles !== null && strongestRole(roles) !== 'other';
 }
 
 /** All the words that titles are made of. */
@@ -99,11 +105,21 @@ function cutTitles(line: readonly Word[], sheet: Sheet): Title[] {
   const runs: Word[][] = [];
   let last: Word | null = null;
   for (const word of line) {
-    if (!last || word.left - last.right > wide * word.size || ruleBetween(last, word, sheet)) runs.push([]);
+    if (!last || word.left - last.right > widest(last, word) || ruleBetween(last, word, sheet)) runs.push([]);
     runs.at(-1)!.push(word);
     last = word;
   }
   return runs.flatMap(cutByWords).map(words => ({ text: textOf(words), words, ...boxOf(words) }));
+}
+
+/** The widest blank between two words of one title: a typewriter's is as wide as its letters. */
+function widest(a: Word, b: Word): number {
+  const [pitch, next] = [a, b].map(({ left, right, text }) => (right - left) / text.length) as [
+    number,
+    number,
+  ];
+  const even = a.text.length > 1 && b.text.length > 1 && Math.abs(pitch - next) < 0.02 * pitch;
+  return even ? Math.max(wide * b.size, 1.3 * pitch) : wide * b.size;
 }
 
 function ruleBetween(a: Word, b: Word, { uprights }: Sheet): boolean {

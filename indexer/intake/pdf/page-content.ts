@@ -63,4 +63,6 @@ export interface PageContent {
   rings: Ring[];
   /** Ends of straight strokes: x1, y1, x2, y2 in turn. */
   strokes: number[];
+  /** Points of curves that are not closed, each twice: what a circle drawn in pieces is found by. */
+  arcs: number[];
 }

@@ -77,6 +77,6 @@ export const apart = (a: number, b: number): number =>
 
 export const white = 0xffffff;
 /** Colours nearer than this look the same on paper. */
-export const indistinct = 18;
+export const indistinct = 26;
 /** What is more transparent than this is not seen. */
 export const faintest = 0.08;

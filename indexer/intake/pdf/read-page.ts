@@ -40,7 +40,7 @@ class PageReader {
   private readonly marked: boolean[] = [];
 
   constructor(width: number, height: number, map: Matrix, fonts: FontMatrices, layerShown: LayerShown) {
-    this.content = { width, height, pieces: [], rules: [], covers: [], rings: [], strokes: [] };
+    this.content = { width, height, pieces: [], rules: [], covers: [], rings: [], strokes: [], arcs: [] };
     this.fonts = fonts;
     this.layerShown = layerShown;
     this.now = new Painting(map, { left: 0, top: 0, right: width, bottom: height });

@@ -115,7 +115,7 @@ export function isRectangle({ points, curves, box }: Subpath): boolean {
 
 /** Smallest and greatest width of a line round a number, in points. */
 const narrowest = 5;
-const widest = 90;
+export const widest = 90;
 /** How far the points of a circle may lie off it, as a share of its radius: a circle of four curves is within 0.0003. */
 const offCircle = 0.05;
 

@@ -31,7 +31,7 @@ export function sheetsOf(content: PageContent, pieces: readonly Piece[]): Sheet[
 function sheetOf(content: PageContent, angle: number, words: Word[]): Sheet {
   const aside = angle % 180 === 90;
   const turn = ruleTurner(content, angle);
-  const rules = [...content.rules, ...bandEdges(content)].map(turn);
+  const rules = [...content.rules, ...bandEdges(content, aside)].map(turn);
   return {
     angle,
     width: aside ? content.height : content.width,
@@ -46,15 +46,16 @@ function sheetOf(content: PageContent, angle: number, words: Word[]): Sheet {
 /** The least height of a coloured band, in points. */
 const leastBand = 5;
 
-/** The upper and lower edges of coloured bands part rows as lines do. */
-function bandEdges({ covers, width, height }: PageContent): Rule[] {
+/** The edges of coloured bands along the writing part rows as lines do. */
+function bandEdges({ covers, width, height }: PageContent, aside: boolean): Rule[] {
   const edges: Rule[] = [];
   for (const { box, outline, colour, picture } of covers) {
     if (outline || picture || colour === null || colour === white) continue;
     const { left, top, right, bottom } = box;
     if (bottom - top < leastBand || right - left < leastBand) continue;
     if ((right - left) * (bottom - top) > 0.5 * width * height) continue;
-    for (const at of [top, bottom]) edges.push({ upright: false, at, from: left, to: right });
+    if (aside) for (const at of [left, right]) edges.push({ upright: true, at, from: top, to: bottom });
+    else for (const at of [top, bottom]) edges.push({ upright: false, at, from: left, to: right });
   }
   return edges;
 }

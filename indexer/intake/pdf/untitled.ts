@@ -1,8 +1,8 @@
 import { headerRoles } from '../../reading/column-words.ts';
 import { strongestRole } from '../header.ts';
-import { readReference } from '../reference.ts';
+import { readReference, refParts } from '../reference.ts';
 import { type BuiltTable, buildUntitled, type ListShape } from './build-table.ts';
-import { blocksOf, columnAt } from './columns.ts';
+import { type Block, blocksOf, columnAt } from './columns.ts';
 import { segmentsOf } from './region.ts';
 import type { Sheet } from './sheet.ts';
 import type { Word } from './words.ts';
@@ -30,10 +30,14 @@ export function goOn(shapes: readonly ListShape[], sheet: Sheet, used: ReadonlyS
   });
 }
 
+/** Short numbers and sizes alone, as on drawings: a part has a name or a number of some length. */
+const isBare = (words: readonly Word[]): boolean => words.every(({ text }) => bare.test(text));
+const bare = /^(?:[^\p{L}]?[\d.,/×°±~-]{1,5}\p{L}?|[ØRM]?[\d.,]{1,4}|\p{Lu}{1,2}|\d{1,2}[xX])$/u;
+
 /** A line of a list: its reference stands where references do, and something beside it. */
 function fitsIn(words: readonly Word[], { titles, columns }: ListShape): boolean {
   const filled = new Set(words.map(word => columnAt(columns, word)));
-  if (filled.size < Math.min(3, titles.length) || segmentsOf(words).length < 2) return false;
+  if (filled.size < Math.min(3, titles.length) || segmentsOf(words).length < 2 || isBare(words)) return false;
   const ref = titles.findIndex(title => {
     const roles = headerRoles(title);
     return roles !== null && strongestRole(roles) === 'ref';
@@ -49,13 +53,12 @@ export function findUntitled(sheet: Sheet, used: ReadonlySet<Word>): BuiltTable[
   const places = new Places(lines.flat());
   const rows = lines.flatMap((segments, nth) => {
     const aligned = segments.filter(segment => places.shared(segment));
-    return aligned.length >= fewestColumns ? [{ nth, segments: aligned }] : [];
+    return aligned.length >= fewestColumns && !isBare(aligned.flat()) ? [{ nth, segments: aligned }] : [];
   });
   const found: BuiltTable[] = [];
   for (const run of runsOf(rows, lines)) {
     if (run.length < fewestLines) continue;
-    const table = tableOf(run, lines, sheet);
-    if (table) found.push(table);
+    found.push(...tablesOf(run, lines, sheet));
   }
   return found;
 }
@@ -65,28 +68,87 @@ interface Row {
   segments: Word[][];
 }
 
-function tableOf(run: readonly Row[], lines: readonly Word[][][], sheet: Sheet): BuiltTable | null {
+function tablesOf(run: readonly Row[], lines: readonly Word[][][], sheet: Sheet): BuiltTable[] {
   const segments = run.flatMap(row => row.segments);
   const blocks = blocksOf(segments.map(words => ({ left: words[0]!.left, right: words.at(-1)!.right })));
   const size = segments[0]![0]!.size;
   const filled = blocks.map(block => filledIn(block, run));
-  if (filled.filter(count => count >= 0.3 * run.length).length < fewestColumns) return null;
-  // Remarks stand in few of the lines, one under the other.
-  const columns = blocks.filter((_, at) => filled[at]! >= Math.max(2, 0.06 * run.length));
-  const left = columns[0]!.left - 0.5 * size;
-  const right = Math.max(...columns.map(block => block.right)) + 0.5 * size;
-  const edges = [left, ...columns.slice(1).map((block, at) => (columns[at]!.right + block.left) / 2), right];
-  const body = lines.slice(run[0]!.nth, run.at(-1)!.nth + 1).flatMap(line => {
-    const words = line.flat().filter(word => word.right > left && word.left < right);
-    return words.length > 0 ? [words] : [];
+  if (filled.filter(count => count >= 0.3 * run.length).length < fewestColumns) return [];
+  const first = filled.findIndex(count => count >= 0.3 * run.length);
+  // Remarks stand in few of the lines, one under the other; so do the numbers of a drawing beside the list.
+  const some = blocks.filter((_, at) => at >= first && filled[at]! >= Math.max(2, 0.06 * run.length));
+  const listed = some.filter(
+    block => filledIn(block, run) >= 0.3 * run.length || !isBare(wordsIn(block, run)),
+  );
+  const lists = listsBeside(run, edgesOf(some, size));
+  const printed = lines.slice(run[0]!.nth, run.at(-1)!.nth + 1);
+  const body = printed.map(line => line.flat());
+  const single = edgesOf([...listed, ...remarksAfter(listed.at(-1)!.right, printed, size)], size);
+  return (lists.length > 1 ? lists : [single]).flatMap(own => {
+    const [from, to] = [own[0]!, own.at(-1)!];
+    const inside = body
+      .map(words => words.filter(word => word.right > from && word.left < to))
+      .filter(words => words.length > 0);
+    return inside.length > 0 ? [buildUntitled(inside, { titles: [], columns: { edges: own } }, sheet)] : [];
   });
-  return buildUntitled(body, { titles: [], columns: { edges } }, sheet);
 }
 
-const filledIn = ({ left, right }: { left: number; right: number }, run: readonly Row[]): number =>
+/** A last column with words in few of its lines, which stand one under the other: remarks. */
+function remarksAfter(edge: number, lines: readonly Word[][][], size: number): Block[] {
+  const after = lines.flat().filter(words => {
+    const { left } = words[0]!;
+    return left > edge && left < edge + 15 * size && !isBare(words);
+  });
+  const left = Math.min(...after.map(words => words[0]!.left));
+  const under = after.filter(words => words[0]!.left < left + 1.5);
+  return under.length > 1 ? [{ left, right: Math.max(...under.map(words => words.at(-1)!.right)) }] : [];
+}
+
+/** Where columns part: in the middle between them. */
+const edgesOf = (columns: readonly Block[], size: number): number[] => [
+  columns[0]!.left - 0.5 * size,
+  ...columns.slice(1).map((block, at) => (columns[at]!.right + block.left) / 2),
+  Math.max(...columns.map(block => block.right)) + 0.5 * size,
+];
+
+/** The edges of each list where several stand side by side: each has its column of references, which goes on in the next. */
+function listsBeside(run: readonly Row[], edges: number[]): number[][] {
+  const body = run.map(({ segments }) => segments.flat());
+  const counting = edges.slice(1).flatMap((_, at) => {
+    const numbers = body.flatMap(words => {
+      const cell = words.filter(word => columnAt({ edges }, word) === at);
+      const parts = refParts(readReference(cell.map(({ text }) => text).join(' '))?.ref ?? '');
+      return parts ? [parts.number] : [];
+    });
+    const filled = body.filter(words => words.some(word => columnAt({ edges }, word) === at)).length;
+    const rising = numbers.filter((number, nth) => nth > 0 && number >= numbers[nth - 1]!).length;
+    const isRefs =
+      numbers.length > 1 &&
+      numbers.length >= 0.8 * filled &&
+      rising >= 0.9 * (numbers.length - 1) &&
+      numbers.at(-1)! - numbers[0]! >= 0.4 * (numbers.length - 1);
+    return isRefs ? [{ at, first: numbers[0]!, last: numbers.at(-1)! }] : [];
+  });
+  const goOn = counting.every(({ first }, nth) => nth === 0 || first >= counting[nth - 1]!.last);
+  if (counting.length < 2 || !goOn) return [edges];
+  const before = counting[0]!.at === 0;
+  if (!before && counting.at(-1)!.at !== edges.length - 2) return [edges];
+  return counting.map(({ at }, nth) =>
+    before
+      ? edges.slice(at, (counting[nth + 1]?.at ?? edges.length - 1) + 1)
+      : edges.slice(nth === 0 ? 0 : counting[nth - 1]!.at + 1, at + 2),
+  );
+}
+
+const filledIn = ({ left, right }: Block, run: readonly Row[]): number =>
   run.filter(({ segments }) =>
     segments.some(words => words[0]!.left >= left - 1 && words.at(-1)!.right <= right + 1),
   ).length;
+
+const wordsIn = ({ left, right }: Block, run: readonly Row[]): Word[] =>
+  run.flatMap(({ segments }) =>
+    segments.flat().filter(word => word.left >= left - 1 && word.right <= right + 1),
+  );
 
 /** Rows near enough to be one table: no more than two other lines, and no great gap, between them. */
 function runsOf(rows: readonly Row[], lines: readonly Word[][][]): Row[][] {

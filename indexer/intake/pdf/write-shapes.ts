@@ -2,7 +2,7 @@ import { type Box, mapBox } from './matrix.ts';
 import { operators as op } from './operators.ts';
 import type { Cover, PageContent } from './page-content.ts';
 import { faintest, type Painting, white } from './painting.ts';
-import { addRing, isRectangle, readSubpaths, type Subpath } from './read-path.ts';
+import { addRing, isRectangle, readSubpaths, type Subpath, widest } from './read-path.ts';
 
 /** A stroke or fill thinner than this is a line, in points. */
 const thinnest = 2.2;
@@ -64,11 +64,22 @@ export class ShapeWriter {
   private stroked(subpath: Subpath, now: Painting): void {
     addRing(subpath, this.content);
     const { points, closed, curves } = subpath;
-    if (curves > 0 && subpath.lines === 0) return;
+    if (curves > 0 && subpath.lines === 0) {
+      if (!closed) this.arc(subpath);
+      return;
+    }
     for (let at = 2; at < points.length; at += 2)
       this.segment(points[at - 2]!, points[at - 1]!, points[at]!, points[at + 1]!, now);
     const end = points.length - 2;
     if (closed && end > 2) this.segment(points[end]!, points[end + 1]!, points[0]!, points[1]!, now);
+  }
+
+  /** A part of a circle no larger than a ring may be. */
+  private arc({ points, box }: Subpath): void {
+    if (box.right - box.left > widest || box.bottom - box.top > widest) return;
+    const { arcs } = this.content;
+    for (let at = 0; at < points.length; at += 2)
+      arcs.push(points[at]!, points[at + 1]!, points[at]!, points[at + 1]!);
   }
 
   private segment(x1: number, y1: number, x2: number, y2: number, { clip }: Painting): void {
