@@ -87,14 +87,14 @@ function isJoined(tokens: readonly Token[], first: number, end: number): boolean
   if (end - first > 8) return false;
   let joined = false;
   for (let at = first; at < end; at++) {
-    if (isIn(tokens[at]!, parting)) return false;
+    if (parting.has(tokens[at]!.text)) return false;
     joined ||= isIn(tokens[at]!, joining | choiceWords);
   }
   return joined;
 }
 
 const joining = wordSet('+ & and und et y plus e en');
-const parting = wordSet('| (');
+const parting = new Set(['|', '(']);
 
 /** Whether two names are of two kinds, whatever they mean. */
 function areOther(a: Hit, b: Hit): boolean {

@@ -96,14 +96,16 @@ function isRuled({ text, measures, threads }: Line): boolean {
 function isReplaced({ tokens, sets }: Line): boolean {
   return (
     (sets & replacedWords) !== 0 &&
-    tokens.every(t => t.kind !== 'word' || isIn(t, replacedWords | sendingWords))
+    tokens.every(t => t.kind !== 'word' || isIn(t, replacedWords) || sendingWords.has(t.text))
   );
 }
 
 const replacedWords = wordSet(
   'discontinued obsolete superseded replaced cancelled deleted entfallt entfallen ersetzt remplace supprime sostituito vervallen vervangen',
 );
-const sendingWords = wordSet('use see by no longer available now durch siehe par voir da vedi door zie');
+const sendingWords = new Set(
+  'use see by no longer available now durch siehe par voir da vedi door zie'.split(' '),
+);
 
 const noteWords = new Set(
   'note notes nb hinweis anmerkung nota remarque opmerking warning caution achtung attention 注'.split(' '),

@@ -93,13 +93,15 @@ const mostSets = 32;
 let sets = 0;
 
 /**
- * Makes a set of words that tokens are asked for over and over, without looking at their letters again: {@link isIn}.
+ * Makes a set of words that the tokens of every line are asked for, without looking at their letters again: {@link isIn}. There are
+ * few such sets; what is asked seldom is a `Set` of texts.
  *
  * @param members folded words, with a blank between them, or a list
  * @returns the bit that stands for the set
  */
 export function wordSet(members: string | Iterable<string>): number {
-  if (sets === mostSets) throw new Error(`More than ${mostSets} sets of words.`);
+  if (sets === mostSets)
+    throw new Error(`More than ${mostSets} sets of words: a set that few lines are asked for is a Set.`);
   const bit = 1 << sets;
   sets += 1;
   for (const member of typeof members === 'string' ? members.split(' ') : members)
