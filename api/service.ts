@@ -1,5 +1,4 @@
 import type { Store } from './db/store.ts';
-import type { Keeping } from './routes/keeping.ts';
 import type { Engine } from './search/engine.ts';
 import type { DrawPage } from './work/draw-in-child.ts';
 import type { ReadDocument } from './work/read-waiting.ts';
@@ -10,6 +9,12 @@ export interface Accounts {
   origin: string;
   /** How many proxies of one's own stand before it, each adding to `X-Forwarded-For`. */
   proxies: number;
+}
+
+/** What lets the command line of the same person keep and bring back everything: the announced key, and the folder. */
+export interface Keeping {
+  key: string;
+  folder: string;
 }
 
 /** What every route is given: nothing reaches for a thing that is not handed to it. */

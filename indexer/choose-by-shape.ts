@@ -1,4 +1,4 @@
-import type { Choice } from './choose-category.ts';
+import type { Choice } from './choice.ts';
 import type { FoundDesignation } from './find-designations.ts';
 import type { Hit } from './reading/dictionary.ts';
 import type { Line } from './reading/line.ts';

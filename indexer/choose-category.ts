@@ -1,4 +1,5 @@
 import { standardsOf } from './categories/index.ts';
+import type { Choice } from './choice.ts';
 import { byShape, isSprung, wordsUnknown } from './choose-by-shape.ts';
 import { correctionIn, designationsIn, type FoundDesignation } from './find-designations.ts';
 import { finerNoun } from './finer-noun.ts';
@@ -8,22 +9,8 @@ import { asking } from './reading/doubts.ts';
 import { findHead, type Head } from './reading/head.ts';
 import type { Line } from './reading/line.ts';
 import { isNotAPart } from './reading/not-a-part.ts';
-import type { CategoryName, LineContext, ReadAs } from './reading/reading.ts';
+import type { CategoryName, LineContext } from './reading/reading.ts';
 import type { Token } from './reading/tokens.ts';
-
-/** Which category a line is of, and why. */
-export interface Choice {
-  category: ReadAs;
-  head: Head | null;
-  designation: FoundDesignation | null;
-  /** Every designation in the line. */
-  designations: readonly FoundDesignation[];
-  features: string[];
-  notes: string[];
-  others: CategoryName[];
-  /** Words that no dictionary holds. */
-  unknownWords: number;
-}
 
 /** Chooses the category from the noun, the standard, a designation, the heading, and the shape of the sizes, in that order. */
 export function chooseCategory(line: Line, context: LineContext): Choice {

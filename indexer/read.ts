@@ -2,7 +2,8 @@ import type { CategoryDefinition, Designation } from './categories/definition.ts
 import { dictionary } from './categories/dictionary.ts';
 import { categories, dimKeysOf } from './categories/index.ts';
 import { isHandedness, settleHand } from './categories/settle-hand.ts';
-import { type Choice, chooseCategory } from './choose-category.ts';
+import type { Choice } from './choice.ts';
+import { chooseCategory } from './choose-category.ts';
 import type { FoundDesignation } from './find-designations.ts';
 import { gatherEvidence } from './gather-evidence.ts';
 import { readCanonical } from './read-canonical.ts';

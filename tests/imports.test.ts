@@ -53,12 +53,38 @@ const breaking = (rule: (edge: Import) => boolean) =>
 const within = (path: string, ...folders: string[]) =>
   folders.some(folder => path === folder || path.startsWith(`${folder}/`));
 
+/** Files that reach each other over their imports, circle by circle (Tarjan's strongly connected components, 1972). */
+function circles(imports: readonly Import[]): string[][] {
+  const targets = new Map<string, string[]>();
+  for (const { from, to } of imports) targets.set(from, [...(targets.get(from) ?? []), to]);
+  const order = new Map<string, number>();
+  const lowest = new Map<string, number>();
+  const open: string[] = [];
+  const found: string[][] = [];
+  const visit = (file: string) => {
+    order.set(file, order.size);
+    lowest.set(file, order.get(file)!);
+    open.push(file);
+    for (const to of targets.get(file) ?? []) {
+      if (!order.has(to)) visit(to);
+      else if (!open.includes(to)) continue;
+      lowest.set(file, Math.min(lowest.get(file)!, lowest.get(to)!));
+    }
+    if (lowest.get(file) !== order.get(file)) return;
+    const circle = open.splice(open.indexOf(file));
+    if (circle.length > 1 || targets.get(file)?.includes(file)) found.push(circle.sort());
+  };
+  for (const file of targets.keys()) if (!order.has(file)) visit(file);
+  return found;
+}
+
 /** Layers of the indexer, lowest first; a file may import its own layer and those below. */
 const layers: string[][] = [
   ['indexer/units', 'indexer/duty.ts', 'indexer/reading/reading.ts'],
   ['indexer/standards', 'indexer/reading'],
   ['indexer/categories'],
   [
+    'indexer/choice.ts',
     'indexer/choose-by-shape.ts',
     'indexer/finer-noun.ts',
     'indexer/choose-category.ts',
@@ -170,5 +196,9 @@ describe('the arrow', () => {
         return a !== undefined && b !== undefined && a !== b;
       }),
     ).toEqual([]);
+  });
+
+  test('no files import each other in a circle, not even for types', () => {
+    expect(circles(all)).toEqual([]);
   });
 });

@@ -2,7 +2,7 @@ import { Link, useLocation } from 'wouter';
 import { useBench } from './bench.tsx';
 
 import { FindBox } from './find-box.tsx';
-import { useWho } from './people/who.tsx';
+import { useWho } from './people/who.ts';
 import './top.css';
 
 const places = [

@@ -1,6 +1,6 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
-import { openEmbedded } from '../db/cluster.ts';
+import { openEmbedded } from '../db/open-cluster.ts';
 import { prepareServer } from '../db/roles.ts';
 import { type Server, serverAt } from '../db/server.ts';
 import { openStore, type Store } from '../db/store.ts';

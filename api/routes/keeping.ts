@@ -13,13 +13,7 @@ import { writeBackup, writeBenchBackup } from '../db/backup/write-backup.ts';
 import { writeWholeFile } from '../db/backup/write-file.ts';
 import type { AppEnv } from '../edge/bench.ts';
 import { Refusal, refuse } from '../refusal.ts';
-import type { Service } from '../service.ts';
-
-/** What lets the command line of the same person keep and bring back everything: the announced key, and the folder. */
-export interface Keeping {
-  key: string;
-  folder: string;
-}
+import type { Keeping, Service } from '../service.ts';
 
 /**
  * Backup and restore of a folder that is being served, for the command line alone: `POST /api/keeping/backup` gives

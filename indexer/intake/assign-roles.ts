@@ -1,7 +1,7 @@
 import { headerRoles, type Role } from '../reading/column-words.ts';
 import { suits } from './cell-kinds.ts';
+import type { Column } from './column.ts';
 import { columnCells, type GridLine } from './grid.ts';
-import type { Column } from './layout.ts';
 import { readReference, refParts } from './reference.ts';
 
 /** Roles that at most one column of a group has, the surest first. */

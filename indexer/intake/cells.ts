@@ -1,6 +1,6 @@
 import { hasWord } from './cell-kinds.ts';
+import type { Column } from './column.ts';
 import type { GridLine } from './grid.ts';
-import type { Column } from './layout.ts';
 
 /** What stands in a line's columns, by their meaning; '' where nothing does. */
 export interface Cells {

@@ -1,6 +1,6 @@
 import { cellsOf } from './cells.ts';
+import type { Layout } from './column.ts';
 import type { GridLine } from './grid.ts';
-import type { Layout } from './layout.ts';
 
 /** What most lines of a table have, against which a line that lacks it stands out. */
 export interface Habits {

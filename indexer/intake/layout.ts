@@ -1,21 +1,9 @@
 import type { ColumnMeaning } from '../reading/column-meanings.ts';
-import type { Role } from '../reading/column-words.ts';
 import { assignRoles, scoreRoles } from './assign-roles.ts';
+import type { Column, Layout } from './column.ts';
 import type { GridLine } from './grid.ts';
 import { startsByContent, startsByTitle } from './lists-beside.ts';
 import { modelColumns, modelName } from './model-columns.ts';
-
-/** One column of a table: which cell of a line, what stands in it, and for a model's quantities, which model. */
-export interface Column {
-  at: number;
-  role: Role;
-  /** The header as printed; '' where there is none. */
-  title: string;
-  model?: string;
-}
-
-/** Columns that belong to one row; a sheet with lists side by side has several groups. */
-export type Layout = Column[][];
 
 const sampleSize = 300;
 

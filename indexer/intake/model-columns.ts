@@ -1,7 +1,7 @@
 import { foldHeader, headerRoles } from '../reading/column-words.ts';
 import { suits } from './cell-kinds.ts';
+import type { Column } from './column.ts';
 import { columnCells, type GridLine } from './grid.ts';
-import type { Column } from './layout.ts';
 import { readQuantity } from './quantity.ts';
 
 /**

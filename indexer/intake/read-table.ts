@@ -1,10 +1,11 @@
 import type { ColumnMeaning, GivenColumns } from '../reading/column-meanings.ts';
 import { foldHeader } from '../reading/column-words.ts';
 import { suits } from './cell-kinds.ts';
+import type { Layout } from './column.ts';
 import { cutSection, usualShapes } from './cut-section.ts';
 import type { Entry } from './entry.ts';
 import { columnCells, filled, type Grid, type GridLine, titlesOf } from './grid.ts';
-import { findLayout, type Layout, layoutOf } from './layout.ts';
+import { findLayout, layoutOf } from './layout.ts';
 import { isRule } from './line-sort.ts';
 import { RowBuilder } from './row-builder.ts';
 import type { Table } from './rows.ts';

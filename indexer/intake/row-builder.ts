@@ -1,9 +1,9 @@
 import { type Cells, cellsOf, indentOf, textOf } from './cells.ts';
+import type { Column, Layout } from './column.ts';
 import { addVariant, type Entry, entry, setQuantity } from './entry.ts';
 import { brokenCharacters, moreCells, turnedIntoDate } from './faults.ts';
 import { filled, type GridLine } from './grid.ts';
 import { type Habits, habitsOf } from './habits.ts';
-import type { Column, Layout } from './layout.ts';
 import { isPageNumber, isRule, joinWrapped, numberOrWords } from './line-sort.ts';
 import { readReference } from './reference.ts';
 import { attachingWords } from './remark-words.ts';

@@ -1,5 +1,15 @@
-import type { Column } from './columns.ts';
+import type { CategoryName } from './reading.ts';
 import type { Token } from './tokens.ts';
+
+/** What a table's heading says of the cells under it. */
+export interface Column {
+  /** qty, size, part, length, …; null where no heading is known. */
+  column: string | null;
+  /** The dimensions it names, in order: `OD x ID x W`, `D`. */
+  labels: readonly { label: string; upper: boolean }[];
+  /** The part it is named by: Screw, Vite. */
+  part?: CategoryName;
+}
 
 /** One cell of a row: tokens `first` up to and including `last` (an empty cell has last < first). */
 export interface Cell extends Column {

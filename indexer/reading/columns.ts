@@ -1,20 +1,9 @@
-import { type Cell, cutCells } from './cells.ts';
+import { type Cell, type Column, cutCells } from './cells.ts';
 import { foldHeader, headerRoles, headerWords, type Roles } from './column-words.ts';
 import { type Dictionary, type Hit, kindBits } from './dictionary.ts';
 import { letters } from './labels.ts';
 import { markCells } from './mark-cells.ts';
-import type { CategoryName } from './reading.ts';
 import { type Token, tokenise } from './tokens.ts';
-
-/** What a table's heading says of the cells under it. */
-export interface Column {
-  /** qty, size, part, length, …; null where no heading is known. */
-  column: string | null;
-  /** The dimensions it names, in order: `OD x ID x W`, `D`. */
-  labels: readonly { label: string; upper: boolean }[];
-  /** The part it is named by: Screw, Vite. */
-  part?: CategoryName;
-}
 
 /** The columns that a heading names, in order, and what parts their names: a bar or tab, a comma, or a blank alone. */
 export interface Columns {

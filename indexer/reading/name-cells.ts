@@ -1,5 +1,5 @@
-import type { Cell } from './cells.ts';
-import type { Column, Columns } from './columns.ts';
+import type { Cell, Column } from './cells.ts';
+import type { Columns } from './columns.ts';
 import { countIn } from './count.ts';
 import { respelled, type Token } from './tokens.ts';
 

@@ -8,7 +8,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createAdaptorServer } from '@hono/node-server';
 import { createApp } from '../../api/app.ts';
-import { openEmbedded } from '../../api/db/cluster.ts';
+import { openEmbedded } from '../../api/db/open-cluster.ts';
 import { type Server, withConnection } from '../../api/db/server.ts';
 import { openStore, type Store } from '../../api/db/store.ts';
 import { storeReading } from '../../api/diagrams/store-reading.ts';

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Readable } from 'node:stream';
 import { asKeeper, copyIn, copyOut, type Table, tablesInOrder } from '../../api/db/backup/tables.ts';
-import { openEmbedded } from '../../api/db/cluster.ts';
+import { openEmbedded } from '../../api/db/open-cluster.ts';
 import type { Server } from '../../api/db/server.ts';
 import { openStore, type Store } from '../../api/db/store.ts';
 import { storeReading } from '../../api/diagrams/store-reading.ts';

@@ -3,7 +3,8 @@ import { existsSync, readFileSync } from 'node:fs';
 import { chmod, mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { type Cluster, type EmbeddedOptions, openEmbedded } from '../../api/db/cluster.ts';
+import type { Cluster } from '../../api/db/cluster.ts';
+import { type EmbeddedOptions, openEmbedded } from '../../api/db/open-cluster.ts';
 import { runningPostmaster, stopPostmaster } from '../../api/db/postmaster.ts';
 
 /** Temporary data folders for tests that start PostgreSQL themselves; nothing of them stays behind. */

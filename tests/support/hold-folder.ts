@@ -1,7 +1,7 @@
 // Opens a data folder, writes to it without pause, and says each row once it is acknowledged.
 //   node --import tsx hold-folder.ts FOLDER COMMON
 import { randomUUID } from 'node:crypto';
-import { openEmbedded } from '../../api/db/cluster.ts';
+import { openEmbedded } from '../../api/db/open-cluster.ts';
 import { maker } from '../../api/db/schema/index.ts';
 import { openStore } from '../../api/db/store.ts';
 import { Refusal } from '../../api/refusal.ts';

@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { inject } from 'vitest';
 import type { TestProject } from 'vitest/node';
-import { openEmbedded } from '../../api/db/cluster.ts';
+import { openEmbedded } from '../../api/db/open-cluster.ts';
 import { databaseRights } from '../../api/db/roles.ts';
 import { addressOf, type Server, serverAt, withConnection } from '../../api/db/server.ts';
 import { openStore, type Store, type StoreOptions } from '../../api/db/store.ts';

@@ -9,7 +9,7 @@ import { Section, Sheet } from '../ui/sheet.tsx';
 import { Asked, Refused } from '../ui/states.tsx';
 import { NewPassword, wrongPassword } from './new-sign-in.tsx';
 import { roleWords } from './role-words.ts';
-import { useWho } from './who.tsx';
+import { useWho } from './who.ts';
 import './people.css';
 
 /** Where an invitation's link leads: what it is to, and the way in. The link's secret stands after the `#`, which is sent to nobody. */

@@ -6,7 +6,7 @@ import { Button } from '../ui/controls.tsx';
 import { Sheet } from '../ui/sheet.tsx';
 import { Refused } from '../ui/states.tsx';
 import { NewPassword, wrongPassword } from './new-sign-in.tsx';
-import { useWho } from './who.tsx';
+import { useWho } from './who.ts';
 import './people.css';
 
 /** Where the link to a new password leads. */

@@ -4,7 +4,7 @@ import { api } from '../api.ts';
 import { Button, Field } from '../ui/controls.tsx';
 import { Sheet } from '../ui/sheet.tsx';
 import { Refused } from '../ui/states.tsx';
-import { useWho } from './who.tsx';
+import { useWho } from './who.ts';
 import './people.css';
 
 /** The way in. What was wrong is not told apart; where one was about to go is still the address. */

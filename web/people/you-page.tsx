@@ -9,7 +9,7 @@ import { useSay } from '../ui/toast.tsx';
 import { momentWords } from './moment-words.ts';
 import { NewPassword, wrongPassword } from './new-sign-in.tsx';
 import { Settings } from './settings.tsx';
-import { useWho } from './who.tsx';
+import { useWho } from './who.ts';
 
 /** What is one's own: where one is signed in, the password, and the way out for good. */
 export function YouPage() {

@@ -3,7 +3,7 @@ import { type FormEvent, useState } from 'react';
 import { api } from '../api.ts';
 import { useBench } from '../bench.tsx';
 import { roleWords } from '../people/role-words.ts';
-import { useWho } from '../people/who.tsx';
+import { useWho } from '../people/who.ts';
 import { Button, Field } from '../ui/controls.tsx';
 import { Section, Sheet } from '../ui/sheet.tsx';
 import { Refused, Waiting } from '../ui/states.tsx';

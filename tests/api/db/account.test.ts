@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { isRoot } from '../../../api/db/account.ts';
 import { findPackage, prepareBinaries } from '../../../api/db/binaries.ts';
-import { openEmbedded } from '../../../api/db/cluster.ts';
+import { openEmbedded } from '../../../api/db/open-cluster.ts';
 import { makeSocketFolder } from '../../../api/db/socket-folder.ts';
 import { openStore } from '../../../api/db/store.ts';
 import { type Folders, makeFolders } from '../../support/folders.ts';

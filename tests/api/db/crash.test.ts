@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { openEmbedded } from '../../../api/db/cluster.ts';
+import { openEmbedded } from '../../../api/db/open-cluster.ts';
 import { maker } from '../../../api/db/schema/index.ts';
 import { connect, withConnection } from '../../../api/db/server.ts';
 import { openStore } from '../../../api/db/store.ts';

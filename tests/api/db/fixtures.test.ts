@@ -8,7 +8,7 @@ import { isRoot } from '../../../api/db/account.ts';
 import { restoreBackup } from '../../../api/db/backup/restore-backup.ts';
 import { asKeeper, digestOf, tablesInOrder } from '../../../api/db/backup/tables.ts';
 import { findPackage } from '../../../api/db/binaries.ts';
-import { openEmbedded } from '../../../api/db/cluster.ts';
+import { openEmbedded } from '../../../api/db/open-cluster.ts';
 import type { Server } from '../../../api/db/server.ts';
 import { openStore } from '../../../api/db/store.ts';
 import type { Fixture } from '../../fixtures/fixture.ts';

@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { verifyBackup } from '../../../api/db/backup/read-backup.ts';
-import { openEmbedded } from '../../../api/db/cluster.ts';
+import { openEmbedded } from '../../../api/db/open-cluster.ts';
 import { openStore } from '../../../api/db/store.ts';
 import { type Serving, serve } from '../../../api/main.ts';
 import { announced } from '../../../api/work/announce.ts';

@@ -1,7 +1,6 @@
 import { useQuery, useQueryClient } from '@tanstack/react-query';
-import { createContext, type ReactNode, useContext, useMemo } from 'react';
+import { type ReactNode, useMemo } from 'react';
 import { useLocation } from 'wouter';
-import type { Session } from '../../api/answers/index.ts';
 import { api } from '../api.ts';
 import { Sheet } from '../ui/sheet.tsx';
 import { Refused, Waiting } from '../ui/states.tsx';
@@ -9,17 +8,7 @@ import '../top.css';
 import { JoinPage } from './join-page.tsx';
 import { NewPasswordPage } from './new-password-page.tsx';
 import { SignInPage } from './sign-in-page.tsx';
-
-interface Who {
-  /** Who is signed in; null where nobody signs in at all. */
-  person: Session['person'];
-  /** Another is signed in from now on, or nobody: nothing that was fetched before is kept. */
-  changed: () => Promise<void>;
-}
-
-const WhoContext = createContext<Who>({ person: null, changed: async () => {} });
-
-export const useWho = (): Who => useContext(WhoContext);
+import { type Who, WhoContext } from './who.ts';
 
 /** Where people sign in, the page is shown to one who has; to any other, the way in. */
 export function WhoProvider({ children }: { children: ReactNode }) {
