@@ -1,6 +1,7 @@
 import type { CategoryDefinition, Designation } from './categories/definition.ts';
 import { standardsOf, stemsOf } from './categories/index.ts';
 import type { Line } from './reading/line.ts';
+import { former } from './reading/take-codes.ts';
 import { isIn, wordSet } from './reading/vocabulary.ts';
 
 export interface FoundDesignation {
@@ -21,6 +22,7 @@ export function designationsIn(line: Line): readonly FoundDesignation[] {
   const end = corrected < 0 ? line.tokens.length : corrected;
   for (let at = 0; at < end; at++) {
     if (!isIn(line.tokens[at]!, stems) || isNumberOfStandard(line, at)) continue;
+    if (isFormer(line, at)) continue;
     for (const definition of stemsOf.get(line.tokens[at]!.text) ?? []) {
       const designation = definition.designationAt!(line, at);
       if (!designation) continue;
@@ -39,6 +41,14 @@ export const correctionIn = ({ tokens, sets }: Line): number =>
     : tokens.findIndex(
         (token, at) => at > 0 && isIn(token, corrections) && tokens[at + 1]?.kind === 'number',
       );
+
+/** Whether a bracket says that the part was that before: 608ZZ (formerly 688ZZ). */
+function isFormer({ tokens, sets }: Line, at: number): boolean {
+  if ((sets & former) === 0) return false;
+  for (let i = at - 1; i > 0 && i > at - 4; i--)
+    if (isIn(tokens[i]!, former) && tokens[i - 1]!.text === '(') return true;
+  return false;
+}
 
 /** The 625 of DIN 625 is no bearing's number. */
 const isNumberOfStandard = ({ standards }: Line, at: number) =>

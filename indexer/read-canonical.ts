@@ -18,9 +18,10 @@ export function readCanonical(text: string): Reading | null {
   if (size !== text) return null;
   return {
     category,
-    dims,
+    // A pitch that the text prints is given, though it is the coarse one.
+    dims: { ...dims, ...implied },
     attrs: {},
-    implied,
+    implied: {},
     qty: null,
     size,
     item: writeItem(category, dims, implied, {}),

@@ -5,7 +5,7 @@ import type { Language } from '../reading/dictionary.ts';
  * coated part is not of what covers it. The bodies of standards are known words too. Common practice.
  */
 export const finishWords: Record<Language, string> = {
-  en: `din, iso, jis, ansi, asme, type, form, zinc, zinc plated, zinc-plated, zn, zp, bzp, bright zinc plated, galvanised, galvanized, galv, nickel plated, chrome plated, chromed, tin plated, brass plated, copper plated, cadmium plated,
+  en: `thread, threads, coarse thread, din, iso, jis, ansi, asme, type, form, zinc, zinc plated, zinc-plated, zn, zp, bzp, bright zinc plated, galvanised, galvanized, galv, nickel plated, chrome plated, chromed, tin plated, brass plated, copper plated, cadmium plated,
     ptfe coated, teflon coated, rubber coated, nylon coated, nylon patch, plated, coated, black oxide, blackened, black, phosphated, passivated, anodised, anodized, painted, polished, ground, hardened, tempered, annealed, plain finish, finish,
     white, red, blue, green, grey, gray, yellow, orange, silver, gold, brown, natural, clear,
     upper, lower, top, bottom, front, rear, back, center, centre, middle, main, sub, side, end, drive, driven, idle, idler, small, large, big, medium, mini, short, thick, thin, heavy, heavy duty, light, high, special, standard size, std, spare, new, old type, new type, precision, quality, metric, imperial, inch size,

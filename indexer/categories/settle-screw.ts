@@ -13,6 +13,7 @@ const shoulderLabels = { length: 'length', dia: 'dia' };
 
 /** Settles thread and length of a screw; a tapping or wood screw has a diameter instead of a thread. */
 export function settleScrew(claim: Claim, line: Line): void {
+  for (const measure of line.measures) if (measure.label === 'section') measure.label = null;
   settleHead(claim);
   settleRecess(claim, line);
   const used = giveLabelled(

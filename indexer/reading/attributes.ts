@@ -3,7 +3,6 @@ import type { Claim, Place } from './claim.ts';
 import { type Entry, type Hit, kindBits, type Meaning } from './dictionary.ts';
 import type { Line } from './line.ts';
 import type { Attrs, CategoryName } from './reading.ts';
-import { endsSentence } from './sentences.ts';
 import type { StandardName } from './standards.ts';
 import { isIn, wordSet } from './vocabulary.ts';
 
@@ -16,14 +15,11 @@ function aside({ tokens, sets }: Line): Uint8Array | null {
   if ((sets & purpose) === 0) return null;
   let out: Uint8Array | null = null;
   let on = false;
-  let prose = false;
   for (let at = 0; at < tokens.length; at++) {
     const token = tokens[at]!;
     if (token.gap >= 9 || stops.has(token.text)) on = false;
     if (at > 0 && isIn(token, purpose)) on = true;
-    if (endsSentence(tokens, at)) prose = true;
-    else if (token.text === '|') prose = false;
-    if (!on && !prose) continue;
+    if (!on) continue;
     out ??= new Uint8Array(tokens.length);
     out[at] = 1;
   }
@@ -54,12 +50,13 @@ export function gatherAttrs(
     if (line.qty && hit.first >= line.qty.first && hit.last <= line.qty.last) continue;
     if ((hit.kinds & stating) === 0) continue;
     const specific = describes(hit, claim.category);
+    if (line.prose.some(p => p.first <= hit.first && hit.last <= p.last)) continue;
     // A phrase such as "for bore" is an attribute itself.
     if (out?.[hit.first] && !specific && !hit.nouns.some(e => isOf(e, claim.category))) continue;
     const place = { start: line.tokens[hit.first]!.start, end: line.tokens[hit.last]!.end };
     for (const meaning of said(hit, claim.category, specific)) {
       for (const key in meaning.attrs) {
-        if (!only(key)) continue;
+        if (!only(key) || (isHandedness(key) && isElsewhere(line, hit))) continue;
         const value = meaning.attrs[key]!;
         if (key === 'material') {
           if (isInCode(line, hit)) continue;
@@ -123,6 +120,19 @@ export function gatherFromHeading(claim: Claim, { heading }: Line): void {
 
 /** Left and right are said of one line, never of all under a heading. */
 const isHandedness = (key: string) => key === 'hand' || key === 'side';
+
+/** Whether a left or right stands among other words in a cell behind the part's: it says where the part goes. */
+function isElsewhere({ tokens, cells, hits }: Line, hit: Hit): boolean {
+  if (cells.length < 2) return false;
+  const cell = cells.find(c => c.first <= hit.first && hit.last <= c.last);
+  const named = hits.find(h => h.nouns.length > 0);
+  if (!cell || !named || named.first >= cell.first) return false;
+  const words = tokens.slice(cell.first, cell.last + 1).filter(t => t.kind === 'word');
+  return words.length > mostWordsOfHand;
+}
+
+/** LH, left hand thread. */
+const mostWordsOfHand = 3;
 
 /** Whether a noun names a part of the category. */
 const isOf = ({ meaning }: Entry, category: CategoryName) =>

@@ -1,16 +1,22 @@
 import type { Measure } from './measures.ts';
+import type { Stretch } from './prose.ts';
 import type { Token } from './tokens.ts';
 
 /**
  * Leaves out the numbers that look like sizes of the part and are none: a bare number in brackets beside a size with its unit
- * (Pin 4 mm (2 per side)), one that is only roughly so (~6 mm), and the size of its flange.
+ * (Pin 4 mm (2 per side)), one that is only roughly so (~6 mm), the size of its flange, and what a cell of prose tells.
  */
-export function dropBeside(tokens: readonly Token[], measures: readonly Measure[]): Measure[] {
+export function dropBeside(
+  tokens: readonly Token[],
+  prose: readonly Stretch[],
+  measures: readonly Measure[],
+): Measure[] {
   const sized = measures.some(m => m.unitStated);
   const kept: Measure[] = [];
   let rough: Measure | null = null;
   for (const measure of measures) {
     if (sized && isBracketed(tokens, measure)) continue;
+    if (prose.some(cell => cell.first <= measure.first && measure.first <= cell.last)) continue;
     if (isRough(tokens, measure) || (rough && follows(tokens, rough, measure))) rough = measure;
     else if (!isOfFlange(tokens, measure)) kept.push(measure);
   }

@@ -1,3 +1,4 @@
+import { lackingOne } from './misspelt.ts';
 import type { Attrs, CategoryName } from './reading.ts';
 import { spellingOf, type Token, tokenise } from './tokens.ts';
 import { addWord, wordOf } from './vocabulary.ts';
@@ -117,6 +118,10 @@ export class Dictionary {
   /** Words seen that the tree does not hold as they stand: what they mean without an ending or as compounds, or null. */
   #derived = new Map<string, Meanings | null>();
 
+  /** The phrases of one word. */
+  #ofOne = new Set<string>();
+  #slips: ReadonlyMap<string, string> | null = null;
+
   /** Adds a phrase. One with an umlaut is known by its two-letter spelling too. */
   add(phrase: string, lang: Language, meaning: Meaning): void {
     for (const spelling of spellings(phrase)) this.#insert(spelling, { meaning, lang });
@@ -132,6 +137,8 @@ export class Dictionary {
     }
     if (node === null) throw new Error(`Dictionary: "${phrase}" (${entry.lang}) holds no word.`);
     node.meanings = meaningsOf([...(node.meanings?.entries ?? []), entry]);
+    if (/^\p{L}+$/u.test(phrase)) this.#ofOne.add(spellingOf(tokenise(phrase)[0]!));
+    this.#slips = null;
     this.#derived.clear();
   }
 
@@ -194,6 +201,36 @@ export class Dictionary {
       this.#derived.set(text, meanings);
     }
     return meanings && hitOf(at, at, meanings);
+  }
+
+  /** Whether a word by itself means anything here, as it stands, inflected, as a compound or as the beginning of a phrase. */
+  holds(word: string): boolean {
+    return (
+      this.#begins[wordOf(word).number] !== undefined ||
+      (this.#inflected(null, word) ?? this.#compound(word)) !== null
+    );
+  }
+
+  /** Whether a word by itself names a part of a measured kind, or describes one. */
+  measures(word: string): boolean {
+    const entries = this.#single(word)?.entries ?? [];
+    return entries.some(
+      ({ meaning }) =>
+        (meaning.kind === 'noun' || meaning.kind === 'modifier') &&
+        meaning.category !== 'plain' &&
+        meaning.category !== null,
+    );
+  }
+
+  /** Long words that describe or name a part, by themselves with one letter left out: what a slip makes of them. */
+  slips(shortest: number): ReadonlyMap<string, string> {
+    if (this.#slips) return this.#slips;
+    const slips = new Map<string, string>();
+    for (const word of this.#ofOne)
+      if (word.length >= shortest && this.measures(word))
+        for (const lacking of [word, ...lackingOne(word)]) if (!slips.has(lacking)) slips.set(lacking, word);
+    this.#slips = slips;
+    return slips;
   }
 
   /** Whether a word by itself names a part. */

@@ -176,6 +176,9 @@ export function findHead(
         others,
         aside: qualifies && !unknownFirst,
       };
+      // M4x8 CHC (bride → rotor): behind a whole screw a bracket tells where it goes.
+      if (found.category === 'plain' && tokens[first - 1]?.text === '(' && sizedBefore(line, cell, first))
+        continue;
       if (!qualifies && !sizedBelow(line, cell)) return found;
       // "M4 x 10, for the base plate": a thread and its length are a part without a name.
       if (qualifies && sized && !unknownFirst) continue;
@@ -233,6 +236,10 @@ function holdsUnknown(tokens: readonly Token[], cell: Cell, hits: readonly Hit[]
     for (let at = first; at <= last && !qualifies; at++) if (isUnknownWord(tokens, at)) return true;
   return false;
 }
+
+/** Whether a thread with its length stands in the cell in front of a token. */
+const sizedBefore = ({ groups }: Pick<Line, 'groups'>, cell: Cell, at: number) =>
+  groups.some(g => g.thread !== null && g.measures.length > 0 && g.first >= cell.first && g.last < at);
 
 /** Whether a thread stands in the line with a length behind it. */
 const hasSizedThread = ({ groups }: Pick<Line, 'groups'>) =>

@@ -56,7 +56,8 @@ export function isInstruction({ tokens, threads, groups }: Line): boolean {
   if (plainVerbs.has(first.text) && tokens.length > at + 1) return true;
   if (at === 0 && first.text === 'for' && meantFor.has(tokens[1]?.text ?? '')) return true;
   if (verbs.has(first.text) && isTold(tokens, at)) return true;
-  if (verbs.has(first.text)) return tokens.slice(at + 1).some(t => articles.has(t.text));
+  if (verbs.has(first.text))
+    return tokens.some((t, i) => i > at && articles.has(t.text) && tokens[i + 1]?.gap !== 0);
   const last = tokens.findLast(t => t.kind === 'word')!;
   return last !== first && lastVerbs.has(last.text);
 }

@@ -12,7 +12,9 @@ import { mendWords } from './misread.ts';
 import { mendFigures } from './misread-figures.ts';
 import { nameCells, silenceAsides } from './name-cells.ts';
 import { withOwnWords } from './own-words.ts';
+import { proseIn, type Stretch } from './prose.ts';
 import { findQuantity } from './quantity.ts';
+import { behindSize } from './quantity-behind.ts';
 import { behindThread } from './quantity-column.ts';
 import { dropRanges } from './ranges.ts';
 import type { LineContext, SizeOrders } from './reading.ts';
@@ -47,6 +49,8 @@ export interface Line {
   cut: boolean;
   /** What the line's document decides in it, and why, in words. */
   taught: string[];
+  /** Cells and sentences of prose behind the part's name. */
+  prose: readonly Stretch[];
   /** The order in which the line's document prints sizes, where it is known. */
   orders: SizeOrders | undefined;
   /** Tokens that only name a dimension: `wire` of 0.4 wire. */
@@ -94,9 +98,13 @@ export function analyse(text: string, context: LineContext, dictionary: Dictiona
   }
   setKnown(tokens, hits);
   if ((sets & money) !== 0) takePrices(tokens);
-  const qty = findQuantity(tokens, sets, cells, hits) ?? behindThread(tokens, threads, heading.hits);
+  const qty =
+    findQuantity(tokens, sets, cells, hits) ??
+    behindThread(tokens, threads, heading.hits) ??
+    behindSize(tokens, heading.hits);
   takeFigures(tokens, sets, cells, hits, qty);
-  const measures = dropBeside(tokens, readMeasures(tokens, gluedLabels(tokens, hits), context));
+  const prose = proseIn(tokens, cells, hits);
+  const measures = dropBeside(tokens, prose, readMeasures(tokens, gluedLabels(tokens, hits), context));
   const labels = labelSizes(tokens, measures, cells, hits, formLetters(tokens, standards));
   const groups = groupSizes(tokens, threads, measures, labels);
   for (const group of groups) spreadUnit(group);
@@ -120,6 +128,7 @@ export function analyse(text: string, context: LineContext, dictionary: Dictiona
     mended,
     cut,
     taught,
+    prose,
     orders: context.orders,
     misread: printed.places,
     heading,

@@ -51,7 +51,7 @@ const units = new Map<string, readonly [unit: LengthUnit, factor: number]>(
 
 /** Units that say a number is no length. */
 export const otherUnits = wordSet(
-  'kg g gr gram lb lbs oz n nm v w a ma mah hz khz mhz rpm deg ° % $ € £ ml cc cl m ft hr h min st nd rd th ohm uf bar psi ' +
+  'kg g gr gram lb lbs oz n nm v w a ma mah hz khz mhz rpm deg ° % $ € £ ml cc cl m ft hr h min ohm uf bar psi ga swg gauge ' +
     'k c f kv awg wt pcs pc off ea',
 );
 

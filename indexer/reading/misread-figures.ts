@@ -25,7 +25,7 @@ const alone: readonly RegExp[] = [
  * What is one beside a times sign: 1l, IO, 5.l, S.3, l2mm. A capital in front of figures names a dimension: L20, B10; a ZZ
  * behind them is a bearing's shields.
  */
-const besideTimes = /^()(?![LSBZ]\d|[\d.,]+ZZ$)([\dOoIlSBZ]{1,3}(?:[.,][\dOoIlSBZ]{1,3})?)((?:mm)?)$/;
+const besideTimes = /^()(?![LSBZ]\d|[\d.,]*ZZ$)([\dOoIlSBZ]{1,3}(?:[.,][\dOoIlSBZ]{1,3})?)((?:mm)?)$/;
 
 /** Letters alone that may be figures are few, with a unit at most: l.O, IOmm. */
 const longestOfLetters = 9;

@@ -1,4 +1,5 @@
 import type { Dictionary } from './dictionary.ts';
+import { misspelt } from './misspelt.ts';
 import { respelled, type Token } from './tokens.ts';
 import { addWord, unknownWord } from './vocabulary.ts';
 
@@ -43,9 +44,27 @@ export function mendWords(
     }
     at = end;
   }
-  if (kept === 0) return { tokens, mended: false };
+  if (kept === 0) return mendSpelling(tokens, dictionary, false);
   while (kept < tokens.length) out.push(tokens[kept++]!);
-  return { tokens: out, mended: true };
+  return mendSpelling(out, dictionary, true);
+}
+
+/** Puts the known words in the place of those that are one slip from them. */
+function mendSpelling(
+  tokens: Token[],
+  dictionary: Dictionary,
+  mended: boolean,
+): { tokens: Token[]; mended: boolean } {
+  let scanned = mended;
+  for (let at = 0; at < tokens.length; at++) {
+    const token = tokens[at]!;
+    if (token.kind !== 'word' || token.word.number > 0) continue;
+    const meant = misspelt(token.text, dictionary);
+    if (!meant) continue;
+    tokens[at] = respelled(token, 'word', meant.word);
+    scanned ||= meant.scanned;
+  }
+  return { tokens, mended: scanned };
 }
 
 const nought = addWord('0');

@@ -19,6 +19,9 @@ export function byLastNumber(
   const shownAgain = tokens[at + 1]?.text === 'ref';
   const stands =
     value !== null && value <= mostInList && isAlone(tokens, at) && !tokens[at]!.taken && !shownAgain;
+  // * 4 DIN 7984 …, 2 DIN 471 … 12: in front of a standard, where no other number could be one
+  const standard = reference === cell.first && tokens[cell.first + 1]!.taken;
+  if (standard && !(stands && isSized(tokens, cell.first, at))) return only(first, cell.first);
   if (stands && reference !== null && at > reference + 1) return only(value, at);
   if (stands && isRepeated(tokens, cell.first, at)) return only(value, at);
   const plural = pluralFollows(tokens, cell, hits);
@@ -33,6 +36,13 @@ export function byLastNumber(
   const bracketed = tokens[cell.first]!.text === '(' && tokens[cell.first + 2]?.text === ')';
   if (bracketed && plural) return only(count(tokens[cell.first + 1]), cell.first, cell.first + 2);
   return null;
+}
+
+/** Whether a size stands between: a thread or two figures by a times sign. */
+function isSized(tokens: readonly Token[], first: number, end: number): boolean {
+  for (let at = first + 1; at < end; at++)
+    if (tokens[at]!.text === '×' || (tokens[at]!.text === 'm' && tokens[at]!.taken)) return true;
+  return false;
 }
 
 /** More than this without a column that says so is a number of something else: 608 of a bearing. */
@@ -128,7 +138,7 @@ const plurals: Readonly<Record<string, RegExp>> = {
   en: /[^s]s$/,
   de: /(schrauben|muttern|scheiben|federn|ringe|lager|stifte|kugeln|bolzen)$/,
   fr: /(ecrous|rondelles|roulements|goupilles|ressorts|joints|billes|circlips|boulons)$/,
-  it: /(viti|dadi|rondelle|cuscinetti|molle|spine|sfere|boccole|rosette|grani|anelli|ingranaggi)$/,
+  it: /(viti|dadi|rondelle|cuscinetti|molle|spine|sfere|boccole|bussole|filettate|filettati|inserti|rosette|grani|anelli|ingranaggi)$/,
   es: /[aeon][rs]?e?s$/,
   nl: /(en|lagers|bouten|kogels)$/,
 };

@@ -1,6 +1,7 @@
 import type { Cell } from './cells.ts';
 import { count, countIn, holdsName, only, type Quantity } from './count.ts';
 import { type Hit, kindBits } from './dictionary.ts';
+import { byColon } from './quantity-behind.ts';
 import { byLastNumber } from './quantity-column.ts';
 import type { Token } from './tokens.ts';
 import { isIn, wordSet } from './vocabulary.ts';
@@ -32,6 +33,7 @@ export function findQuantity(
     ((sets & timesSign) !== 0 ? byTimes(tokens, cells, hits) : null) ??
     (bracketed ? byBracket(tokens, cells) : null) ??
     byDash(tokens) ??
+    byColon(tokens, hits) ??
     byCell(tokens, cells, hits) ??
     byLastNumber(tokens, cells, hits) ??
     byNumeral(tokens, cells, hits)
@@ -73,9 +75,16 @@ export function severalCounts(tokens: readonly Token[]): boolean {
       const [one, other] = [tokens[at - 2]!, tokens[at - 1]!];
       if ((one.text === '×' && count(other) !== null) || (other.text === '×' && count(one) !== null))
         counts++;
-    }
+    } else if (isCountBehindSize(tokens, at)) counts++;
   return counts > 1;
 }
+
+/** M12 (10): a number alone in brackets behind a size's figure. */
+const isCountBehindSize = (tokens: readonly Token[], at: number) =>
+  tokens[at]!.text === ')' &&
+  tokens[at - 2]!.text === '(' &&
+  count(tokens[at - 1]) !== null &&
+  tokens[at - 3]!.kind === 'number';
 
 /** What stands under a heading of quantities; two that say otherwise leave it open. */
 function byColumn(tokens: readonly Token[], cells: readonly Cell[]): Quantity | null {
@@ -282,6 +291,9 @@ interface Alone {
   at: number;
 }
 
+/** A number alone in front of a row that has no other counts where it is so small: most lists want one or two, and few items are so numbered. */
+const mostInFront = 4;
+
 /** The small number alone in a cell behind the description; or, of two in front of it, the second. */
 function byCell(tokens: readonly Token[], cells: readonly Cell[], hits: readonly Hit[]): Quantity | null {
   if (cells.length < 2 || cells.some(c => c.column !== null && c.column !== 'sheet')) return null;
@@ -300,7 +312,8 @@ function byCell(tokens: readonly Token[], cells: readonly Cell[], hits: readonly
     if (before === 1) front = { value, index, at: first };
     else if (before === 2) second = { value, index, at: first };
   }
-  const beside: Alone | null = before === 2 ? second : front?.index === 0 ? null : front;
+  const early = front !== null && front.index === 0 && front.value > mostInFront;
+  const beside: Alone | null = before === 2 ? second : early ? null : front;
   if (beside && beside.value < 1000) return only(beside.value, beside.at);
   if (before > 0) return null;
   // "M3x15mm      2 Tapered screw head": a column run into the next

@@ -10,6 +10,19 @@ export function takeNumbered(tokens: readonly Token[]): void {
   if (next?.kind === 'word' && next.gap > 0) take(tokens, 0);
 }
 
+/** Marks a range of counts in front of the name: 1-2 M4 washers. */
+export function takeCountRange(tokens: readonly Token[]): void {
+  const [low, dash, high, next] = tokens;
+  if (!next || dash?.text !== '-' || dash.gap > 0 || high?.gap !== 0 || !isWhole(low!) || !isWhole(high))
+    return;
+  const counts = Number(low!.text) < Number(high.text) && Number(high.text) <= mostOfRange && !low!.taken;
+  if (counts && next.gap > 0 && next.kind === 'word' && (next.taken || !units.has(next.text)))
+    take(tokens, 0, 2);
+}
+
+const mostOfRange = 20;
+const units = new Set('mm cm in inch m unc unf un nc nf'.split(' '));
+
 /** What begins the number of a military or aerospace standard. */
 export const military = wordSet('ms an nas nasm mil');
 

@@ -2,7 +2,7 @@ import type { Cell } from './cells.ts';
 import type { Quantity } from './count.ts';
 import { type Hit, kindBits } from './dictionary.ts';
 import type { StandardName } from './standards.ts';
-import { takeNumbered } from './take-codes.ts';
+import { takeCountRange, takeNumbered } from './take-codes.ts';
 import { isWhole, type Token, take } from './tokens.ts';
 import { isIn, wordSet } from './vocabulary.ts';
 
@@ -21,6 +21,7 @@ export function takeFigures(
   if (qty || tokens.at(-1)?.text === 'ref') takeReference(tokens, cells);
   takeDashNumber(tokens);
   takeNumbered(tokens);
+  takeCountRange(tokens);
   takePartNumber(tokens);
   if ((sets & diametralPitch) !== 0) takeDiametralPitch(tokens);
   takePhrases(tokens, hits);

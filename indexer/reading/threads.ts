@@ -32,6 +32,7 @@ export function threadAt(tokens: readonly Token[], at: number): Thread | null {
   const made =
     metricAt(tokens, at) ??
     fractionAt(tokens, at) ??
+    inchAt(tokens, at) ??
     numberAt(tokens, at) ??
     baAt(tokens, at) ??
     tappingAt(tokens, at);
@@ -50,7 +51,7 @@ function mayBegin(tokens: readonly Token[], at: number): boolean {
 }
 
 const beginnings = wordSet('m no nr ba st #');
-const behindNumber = wordSet('/ - ba');
+const behindNumber = wordSet('/ - " ba');
 /** What stands in every line that prints a thread. */
 export const beginThread = beginnings | behindNumber;
 
@@ -98,6 +99,17 @@ function fractionAt(tokens: readonly Token[], at: number): Found | null {
   const joined = tokens[dash]?.text === '-' || (tokens[dash]?.text === '×' && seriesBehind(tokens, dash + 2));
   if (!joined || threads === null || threads < 8 || threads > 80 || continues(tokens, dash + 2)) return null;
   return { name: `${top}/${bottom}-${threads}`, kind: 'unified', major: inch(top / bottom), last: dash + 1 };
+}
+
+/** `1-8 UNC`, `1"-8`: a whole inch, with its series or its sign (ASME B1.1: 8 UNC, 12 UNF, 14 UNS). */
+function inchAt(tokens: readonly Token[], at: number): Found | null {
+  if (tokens[at]!.text !== '1' || (tokens[at]!.gap === 0 && at > 0)) return null;
+  const marked = tokens[at + 1]?.text === '"';
+  const dash = marked ? at + 2 : at + 1;
+  const threads = wholeAt(tokens, dash + 1);
+  if (tokens[dash]?.text !== '-' || (threads !== 8 && threads !== 12 && threads !== 14)) return null;
+  if (!marked && !seriesBehind(tokens, dash + 2)) return null;
+  return { name: `1-${threads}`, kind: 'unified', major: inch(1), last: dash + 1 };
 }
 
 /** `6-32`, `#6-32`, `No. 8-36`, and `#6` alone */

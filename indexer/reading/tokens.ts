@@ -157,7 +157,9 @@ function startsNumber(codes: Codes, at: number): boolean {
  */
 function splitTimes(line: string, codes: Codes, at: number, end: number): number {
   if (codes[at] !== letterX || end - at > 3 || at === 0 || !isDigit(codes[at - 1]!)) return end;
-  return isDigit(codes[end]!) || /^[oilszb]+$/.test(line.slice(at + 1, end)) ? at + 1 : end;
+  const behind = line.slice(at + 1, end);
+  // 681XZZ: the X is the number's, and ZZ its shields.
+  return isDigit(codes[end]!) || (/^[oilszb]+$/.test(behind) && behind !== 'zz') ? at + 1 : end;
 }
 
 /** `1.5mmx10mm`: an x between a unit and a figure is a sign. */

@@ -82,9 +82,9 @@ function ballBearingAt(line: Line, at: number, led = false): Designation | null 
       !(lead.series === 'mr' || suffix.attrs['seal'] !== undefined || first.text === 'w'))
   )
     return null;
-  const attrs: Attrs = { ...lead.says, ...suffix.attrs };
+  const attrs: Attrs = { ...lead.says, ...suffix.attrs, ...named.glued };
   const plainFigures = lead.series === '' && Object.keys(lead.says).length === 0;
-  const sealed = suffix.attrs['seal'] !== undefined || suffix.attrs['clearance'] !== undefined;
+  const sealed = attrs['seal'] !== undefined || attrs['clearance'] !== undefined;
   return {
     first: at,
     last: suffix.last ?? named.last,
@@ -132,7 +132,7 @@ function numberFrom(
   tokens: readonly Token[],
   at: number,
   letters: string,
-): { bearing: BallBearing; last: number } | null {
+): { bearing: BallBearing; last: number; glued?: Attrs } | null {
   const lookUp = (text: string) => {
     const name = (letters + text).toUpperCase();
     return deepGrooveByDesignation(name) ?? inchBearingByDesignation(name);
@@ -151,9 +151,10 @@ function numberFrom(
   }
   // 681X, MR82X: an x behind figures is cut as a times sign, which stands before a number.
   const letter = sign?.gap !== 0 ? '' : sign.text === '×' && next?.kind !== 'number' ? 'x' : sign.text;
-  if (letter === 'x' || letter === 'a') {
-    const bearing = lookUp(figures + letter);
-    if (bearing) return { bearing, last: at + 1 };
+  if (/^[xa]/.test(letter)) {
+    const bearing = lookUp(figures + letter[0]);
+    const glued = bearing && letter.length > 1 ? readSuffix(letter.slice(1)) : {};
+    if (bearing && glued) return { bearing, last: at + 1, glued };
   }
   const bearing = lookUp(figures);
   return bearing ? { bearing, last: at } : null;

@@ -58,7 +58,8 @@ function foundAt(tokens: readonly Token[], at: number): Found | null {
   const first = tokens[at]!;
   if (first.kind === 'number') return thrust(first.text, at);
   const number = tokens[at + 1];
-  if (number?.kind !== 'number' || number.gap > Number(/^(hk|bk|nk|axk|ge)$/.test(first.text))) return null;
+  const apart = /^(hk|bk|nk|axk|ge)$/.test(first.text) || (first.text === 'k' && first.upper);
+  if (number?.kind !== 'number' || number.gap > Number(apart)) return null;
   if (first.text.startsWith('lm')) return linear(tokens, at);
   if (first.text === 'hk' || first.text === 'bk') return drawnCup(number.text, at + 1);
   if (first.text === 'nk') return machinedNeedle(tokens, at);

@@ -24,6 +24,7 @@ const meanings: readonly (readonly [piece: string, says: Attrs])[] = [
   ['zzs', { seal: 'two-shields' }],
   ['ddu', { seal: 'two-contact-seals' }],
   ['dduc', { seal: 'two-contact-seals' }],
+  ['dducm', { seal: 'two-contact-seals' }],
   ['dd', { seal: 'two-contact-seals' }],
   ['llu', { seal: 'two-contact-seals' }],
   ['llh', { seal: 'two-contact-seals' }],

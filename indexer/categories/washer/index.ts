@@ -36,7 +36,8 @@ function settle(claim: Claim, line: Line, standard: StandardName | null): void {
     return;
   }
   const thread = line.threads[0];
-  if (standard && byStandard(claim, line, standard.name)) return;
+  const named = standard?.name ?? line.standards.find(s => namedByScrew.test(s.name))?.name;
+  if (named !== undefined && byStandard(claim, line, named)) return;
   if (thread) {
     giveName(claim, thread);
     byThread(claim, line, thread.major);
@@ -120,7 +121,7 @@ function isBoltSize({ measures }: Line): boolean {
 /** A spring washer is named by its screw: Federring B 4 is for M4 (DIN 127, DIN 128). */
 function bySpringNumber(claim: Claim, line: Line): boolean {
   const at = line.tokens.findIndex(
-    (t, i) => t.kind === 'number' && /^[ab]$/.test(line.tokens[i - 1]?.text ?? ''),
+    (t, i) => t.kind === 'number' && !t.taken && /^[ab]$/.test(line.tokens[i - 1]?.text ?? ''),
   );
   const lone = line.measures.length === 1 && line.measures[0]!.label === null ? line.measures[0] : undefined;
   const named = line.tokens[at] ?? (lone?.whole && !lone.unitStated && !lone.diameter ? lone : undefined);

@@ -1,0 +1,52 @@
+import type { Cell } from './cells.ts';
+import { categoriesOf, type Hit } from './dictionary.ts';
+import { endsSentence } from './sentences.ts';
+import type { Token } from './tokens.ts';
+
+/** Tokens `first` up to and including `last`. */
+export interface Stretch {
+  first: number;
+  last: number;
+}
+
+const none: Stretch[] = [];
+
+/** A cell of so many words, so many of them no words of the trade, is prose. */
+const wordsOfProse = 5;
+const strangersOfProse = 3;
+
+/**
+ * The cells and sentences behind the part's name that only tell of it: `Screws | M2 x 4 | 10 | If countersink is not used, choose …`.
+ * Their sizes and attributes are of other things.
+ */
+export function proseIn(tokens: readonly Token[], cells: readonly Cell[], hits: readonly Hit[]): Stretch[] {
+  const told = sentencesIn(tokens);
+  if (cells.length < 2) return told;
+  const named = hits.find(h => h.nouns.length > 0 && categoriesOf(h.nouns).some(c => c !== 'plain'));
+  if (!named) return told;
+  return [...told, ...cells.filter(cell => cell.first > named.last && isProse(tokens, cell))];
+}
+
+/** What stands behind a full stop, to the end of its cell. */
+function sentencesIn(tokens: readonly Token[]): Stretch[] {
+  const told: Stretch[] = [];
+  for (let at = 1; at < tokens.length; at++) {
+    if (!endsSentence(tokens, at)) continue;
+    const first = at + 1;
+    while (at + 1 < tokens.length && tokens[at + 1]!.text !== '|') at++;
+    told.push({ first, last: at });
+  }
+  return told.length > 0 ? told : none;
+}
+
+function isProse(tokens: readonly Token[], { first, last }: Stretch): boolean {
+  let words = 0;
+  let strangers = 0;
+  for (let at = first; at <= last; at++) {
+    const { kind, text, known, taken } = tokens[at]!;
+    if (kind !== 'word' || text.length < 2 || taken) continue;
+    words++;
+    if (!known) strangers++;
+  }
+  return words >= wordsOfProse && strangers >= strangersOfProse;
+}
