@@ -1,4 +1,3 @@
-import { lackingOne } from './misspelt.ts';
 import type { Attrs, CategoryName } from './reading.ts';
 import { spellingOf, type Token, tokenise } from './tokens.ts';
 import { addWord, wordOf } from './vocabulary.ts';
@@ -120,7 +119,6 @@ export class Dictionary {
 
   /** The phrases of one word. */
   #ofOne = new Set<string>();
-  #slips: ReadonlyMap<string, string> | null = null;
 
   /** Adds a phrase. One with an umlaut is known by its two-letter spelling too. */
   add(phrase: string, lang: Language, meaning: Meaning): void {
@@ -138,7 +136,6 @@ export class Dictionary {
     if (node === null) throw new Error(`Dictionary: "${phrase}" (${entry.lang}) holds no word.`);
     node.meanings = meaningsOf([...(node.meanings?.entries ?? []), entry]);
     if (/^\p{L}+$/u.test(phrase)) this.#ofOne.add(spellingOf(tokenise(phrase)[0]!));
-    this.#slips = null;
     this.#derived.clear();
   }
 
@@ -222,15 +219,9 @@ export class Dictionary {
     );
   }
 
-  /** Long words that describe or name a part, by themselves with one letter left out: what a slip makes of them. */
-  slips(shortest: number): ReadonlyMap<string, string> {
-    if (this.#slips) return this.#slips;
-    const slips = new Map<string, string>();
-    for (const word of this.#ofOne)
-      if (word.length >= shortest && this.measures(word))
-        for (const lacking of [word, ...lackingOne(word)]) if (!slips.has(lacking)) slips.set(lacking, word);
-    this.#slips = slips;
-    return slips;
+  /** The words that by themselves name a part of a measured kind, or describe one. */
+  ofOneWord(): string[] {
+    return [...this.#ofOne].filter(word => this.measures(word));
   }
 
   /** Whether a word by itself names a part. */

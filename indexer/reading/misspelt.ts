@@ -19,8 +19,12 @@ const shortest = 5;
 /** … and only so long a one is taken for a word that a person wrote with one letter wrong. */
 const shortestTyped = 9;
 
-/** What was found of words, so many at most. */
-const found = new WeakMap<Dictionary, Map<string, Mended | null>>();
+/** What one dictionary's words tell: what was found of printed words, so many at most, and what slips make of its own. */
+interface Remembered {
+  found: Map<string, Mended | null>;
+  slips: ReadonlyMap<string, string> | null;
+}
+const remembered = new WeakMap<Dictionary, Remembered>();
 const mostRemembered = 20_000;
 
 /** The word that was meant, and whether a scanner misread it; a person's slip leaves nothing open. */
@@ -35,15 +39,13 @@ export interface Mended {
  */
 export function misspelt(word: string, dictionary: Dictionary): Mended | null {
   if (word.length < shortest || word.length > 24) return null;
-  let known = found.get(dictionary);
-  if (!known || known.size > mostRemembered) {
-    known = new Map();
-    found.set(dictionary, known);
-  }
-  let mended = known.get(word);
+  const known = remembered.get(dictionary) ?? { found: new Map(), slips: null };
+  remembered.set(dictionary, known);
+  if (known.found.size > mostRemembered) known.found.clear();
+  let mended = known.found.get(word);
   if (mended === undefined) {
-    mended = dictionary.holds(word) ? null : (misread(word, dictionary) ?? mistyped(word, dictionary));
-    known.set(word, mended);
+    mended = dictionary.holds(word) ? null : (misread(word, dictionary) ?? mistyped(word, dictionary, known));
+    known.found.set(word, mended);
   }
   return mended;
 }
@@ -58,17 +60,26 @@ function misread(word: string, dictionary: Dictionary): Mended | null {
 }
 
 /** One letter too many, too few, another, or two changed about: both words lack one letter to be the same. */
-function mistyped(word: string, dictionary: Dictionary): Mended | null {
+function mistyped(word: string, dictionary: Dictionary, known: Remembered): Mended | null {
   if (word.length < shortestTyped) return null;
-  const slips = dictionary.slips(shortestTyped);
+  known.slips ??= slipsOf(dictionary.ofOneWord());
   for (const lacking of [word, ...lackingOne(word)]) {
-    const meant = slips.get(lacking);
+    const meant = known.slips.get(lacking);
     if (meant !== undefined && Math.abs(meant.length - word.length) < 2)
       return { word: meant, scanned: false };
   }
   return null;
 }
 
+/** Long words by themselves, whole and with one letter left out. */
+function slipsOf(words: readonly string[]): ReadonlyMap<string, string> {
+  const slips = new Map<string, string>();
+  for (const word of words)
+    if (word.length >= shortestTyped)
+      for (const lacking of [word, ...lackingOne(word)]) if (!slips.has(lacking)) slips.set(lacking, word);
+  return slips;
+}
+
 /** A word with each of its letters left out in turn. */
-export const lackingOne = (word: string): string[] =>
+const lackingOne = (word: string): string[] =>
   Array.from(word, (_, at) => word.slice(0, at) + word.slice(at + 1));
