@@ -1,7 +1,7 @@
 import { type CategoryName, categoryNames } from '../reading/reading.ts';
-import { ball } from './ball.ts';
+import { ball } from './ball/index.ts';
 import { bearing } from './bearing/index.ts';
-import { bushing } from './bushing.ts';
+import { bushing } from './bushing/index.ts';
 import type { CategoryDefinition } from './definition.ts';
 import { gear } from './gear.ts';
 import { lubricant } from './lubricant.ts';
@@ -15,7 +15,7 @@ import { screw } from './screw/index.ts';
 import { seal } from './seal.ts';
 import { setScrew } from './set-screw/index.ts';
 import { shaft } from './shaft.ts';
-import { shim } from './shim.ts';
+import { shim } from './shim/index.ts';
 import { spring } from './spring/index.ts';
 import { washer } from './washer/index.ts';
 

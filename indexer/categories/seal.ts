@@ -2,12 +2,11 @@ import { attributesOf } from '../standards/part-standards.ts';
 import { mm } from '../units/length.ts';
 import type { CategoryDefinition } from './definition.ts';
 import { drawRing } from './draw-ring.ts';
-import { loneThickness, settleRing } from './settle-ring.ts';
+import { flatRingLabels, loneThickness, settleRing } from './settle-ring.ts';
 import { plainSize } from './size-text.ts';
-import { washerLabels } from './washer/index.ts';
 
 const gasket = { type: 'gasket' };
-const labels = { ...washerLabels, length: 'thickness' };
+const labels = { ...flatRingLabels, length: 'thickness' };
 
 /** Rotary shaft seals in the commonest small sizes (DIN 3760), from memory. */
 const sizes = [

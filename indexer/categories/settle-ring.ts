@@ -14,6 +14,19 @@ export interface RingKeys {
   lone?: 'thin';
 }
 
+/** What a label means on a flat ring: a washer, a shim, a seal. */
+export const flatRingLabels: LabelMeanings = {
+  id: 'id',
+  bore: 'id',
+  d: 'id',
+  D: 'od',
+  od: 'od',
+  dia: 'od',
+  thickness: 'thickness',
+  height: 'thickness',
+  width: 'thickness',
+};
+
 /** Whether three sizes, as inside, outside, across, are a published part of the category. */
 export type IsListed = (inside: Measure, outside: Measure, across: Measure) => boolean;
 

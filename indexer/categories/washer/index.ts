@@ -9,24 +9,13 @@ import { mm, toMm, type Um } from '../../units/length.ts';
 import type { CategoryDefinition } from '../definition.ts';
 import { drawRing } from '../draw-ring.ts';
 import { unlabelledGroups } from '../settle-labels.ts';
-import { loneThickness, settleRing } from '../settle-ring.ts';
+import { flatRingLabels, loneThickness, settleRing } from '../settle-ring.ts';
 import { giveName } from '../settle-thread.ts';
 import { plainSize } from '../size-text.ts';
 import { examples } from './examples.ts';
 import { rules } from './verdict.ts';
 import { words } from './words.ts';
 
-export const washerLabels = {
-  id: 'id',
-  bore: 'id',
-  d: 'id',
-  D: 'od',
-  od: 'od',
-  dia: 'od',
-  thickness: 'thickness',
-  height: 'thickness',
-  width: 'thickness',
-};
 const keys = { inside: 'id', outside: 'od', across: 'thickness' };
 
 function settle(claim: Claim, line: Line, standard: StandardName | null): void {
@@ -45,7 +34,7 @@ function settle(claim: Claim, line: Line, standard: StandardName | null): void {
   }
   if (byScrew.has(String(claim.attrs['type'])) && bySpringNumber(claim, line)) return;
   if (isBoltSize(line)) return;
-  settleRing(claim, line, keys, washerLabels);
+  settleRing(claim, line, keys, flatRingLabels);
   loneThickness(claim);
 }
 
@@ -93,7 +82,7 @@ const namedByScrew = /^(?:JIS B 125\d|(?:ASME|ANSI) B18\.\d+M)$/;
 function byThread(claim: Claim, line: Line, major: number): void {
   const rest = line.groups.find(g => g.thread)?.measures.filter(m => m.label === null) ?? [];
   for (const m of line.measures) {
-    const key = m.label === null ? undefined : (washerLabels as Record<string, string>)[m.label];
+    const key = m.label === null ? undefined : flatRingLabels[m.label];
     if (key) claim.measure(key, m);
   }
   const sizes =
@@ -149,7 +138,7 @@ export const washer: CategoryDefinition = {
   ],
   sizeDims: ['id', 'od', 'thickness'],
   itemAttrs: ['type', 'material'],
-  labels: washerLabels,
+  labels: flatRingLabels,
   words,
   standards: attributesOf('washer'),
   stems: [],

@@ -1,10 +1,10 @@
-import type { Dims } from '../reading/reading.ts';
-import { attributesOf } from '../standards/part-standards.ts';
-import { inch, mm } from '../units/length.ts';
-import type { CategoryDefinition } from './definition.ts';
-import { drawBall } from './draw-rod.ts';
-import { giveLabelled, unlabelledGroups } from './settle-labels.ts';
-import { plainSize } from './size-text.ts';
+import type { Dims } from '../../reading/reading.ts';
+import { attributesOf } from '../../standards/part-standards.ts';
+import { inch, mm } from '../../units/length.ts';
+import type { CategoryDefinition } from '../definition.ts';
+import { drawBall } from '../draw-rod.ts';
+import { giveLabelled, unlabelledGroups } from '../settle-labels.ts';
+import { plainSize } from '../size-text.ts';
 
 const labels = { dia: 'dia', d: 'dia', od: 'dia', D: 'dia' };
 

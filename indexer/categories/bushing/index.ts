@@ -1,9 +1,9 @@
-import { attributesOf } from '../standards/part-standards.ts';
-import { mm } from '../units/length.ts';
-import type { CategoryDefinition } from './definition.ts';
-import { drawRing } from './draw-ring.ts';
-import { settleRing } from './settle-ring.ts';
-import { plainSize } from './size-text.ts';
+import { attributesOf } from '../../standards/part-standards.ts';
+import { mm } from '../../units/length.ts';
+import type { CategoryDefinition } from '../definition.ts';
+import { drawRing } from '../draw-ring.ts';
+import { settleRing } from '../settle-ring.ts';
+import { plainSize } from '../size-text.ts';
 
 const labels = {
   id: 'id',

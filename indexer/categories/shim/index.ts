@@ -1,13 +1,12 @@
-import type { Dims } from '../reading/reading.ts';
-import { shimRings, stockedShimThicknesses } from '../standards/din-988.ts';
-import { attributesOf } from '../standards/part-standards.ts';
-import { mm, toMm } from '../units/length.ts';
-import type { CategoryDefinition } from './definition.ts';
-import { drawRing } from './draw-ring.ts';
-import { loneThickness, settleRing } from './settle-ring.ts';
-import { rules } from './shim/verdict.ts';
-import { plainSize } from './size-text.ts';
-import { washerLabels } from './washer/index.ts';
+import type { Dims } from '../../reading/reading.ts';
+import { shimRings, stockedShimThicknesses } from '../../standards/din-988.ts';
+import { attributesOf } from '../../standards/part-standards.ts';
+import { mm, toMm } from '../../units/length.ts';
+import type { CategoryDefinition } from '../definition.ts';
+import { drawRing } from '../draw-ring.ts';
+import { flatRingLabels, loneThickness, settleRing } from '../settle-ring.ts';
+import { plainSize } from '../size-text.ts';
+import { rules } from './verdict.ts';
 
 export const shim: CategoryDefinition = {
   name: 'shim',
@@ -20,7 +19,7 @@ export const shim: CategoryDefinition = {
   ],
   sizeDims: ['id', 'od', 'thickness'],
   itemAttrs: ['material'],
-  labels: washerLabels,
+  labels: flatRingLabels,
   words: {
     nouns: {
       en: {
@@ -49,7 +48,7 @@ export const shim: CategoryDefinition = {
     for (const { thread, measures } of line.groups)
       if (thread && measures.length === 1 && measures[0]!.label === null)
         claim.measure('thickness', measures[0]!);
-    settleRing(claim, line, { inside: 'id', outside: 'od', across: 'thickness' }, washerLabels);
+    settleRing(claim, line, { inside: 'id', outside: 'od', across: 'thickness' }, flatRingLabels);
     loneThickness(claim);
   },
   ...plainSize('id', 'od', 'thickness'),
