@@ -17,8 +17,10 @@ export {
 } from './compare.ts';
 export { type Duty, duties, isCritical } from './duty.ts';
 export { proposeDuty } from './duty-words.ts';
-export { type FitAnswer, type FitCandidate, type FitRequest, fit, type Seat } from './fit.ts';
+export { fit } from './fit.ts';
+export type { FitAnswer, FitCandidate, FitRequest } from './fitting/answer.ts';
 export type { FitOf } from './fitting/clearance.ts';
+export type { Seat } from './fitting/seat.ts';
 export type { ShimAnswer } from './fitting/shims.ts';
 export {
   bankCardWidth,

@@ -100,3 +100,10 @@ function byClass({ nominal, class: toleranceClass }: Seat, place: string): Belie
     instrument: null,
   };
 }
+
+/** The seats of one place for a bearing; undefined where nothing was measured. */
+export interface Seats {
+  readonly shaft: Believed | undefined;
+  readonly housing: Believed | undefined;
+  readonly width: Believed | undefined;
+}

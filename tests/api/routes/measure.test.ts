@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import type { FitAnswer } from '../../../indexer/fit.ts';
+import type { FitAnswer } from '../../../indexer/index.ts';
 import type { MeasureAnswer } from '../../../indexer/measure.ts';
 import { openBench, openService, type TestBench, type TestService } from './bench.ts';
 
