@@ -29,7 +29,7 @@ import { router } from './valid.ts';
 export function createApp(service: Service) {
   const app = router();
   app.onError(problemsOf(service));
-  app.use(identify, safeHeaders, onlyOurs(service));
+  app.use(identify, safeHeaders(service), onlyOurs(service));
   if (service.accounts) app.use('/api/*', logRequests(service));
   // A backup is as large as it is, and of every bench.
   if (service.keeping) app.route('/', keepingRoutes(service, service.keeping));

@@ -57,24 +57,28 @@ export function onlyOurs({ ports, accounts }: Pick<Service, 'ports' | 'accounts'
   });
 }
 
-/** What a browser is told of the page: its own scripts, styles and fonts, and nothing from anywhere else. */
-export const safeHeaders = secureHeaders({
-  contentSecurityPolicy: {
-    defaultSrc: ["'none'"],
-    scriptSrc: ["'self'"],
-    styleSrc: ["'self'"],
-    imgSrc: ["'self'", 'data:', 'blob:'],
-    fontSrc: ["'self'"],
-    connectSrc: ["'self'"],
-    manifestSrc: ["'self'"],
-    baseUri: ["'none'"],
-    formAction: ["'self'"],
-    frameAncestors: ["'none'"],
-  },
-  strictTransportSecurity: false,
-  xFrameOptions: 'DENY',
-  referrerPolicy: 'no-referrer',
-});
+/**
+ * What a browser is told of the page: its own scripts, styles and fonts, and nothing from anywhere else; and where it is
+ * opened over TLS, to come by no other way for a year.
+ */
+export const safeHeaders = ({ accounts }: Pick<Service, 'accounts'>) =>
+  secureHeaders({
+    contentSecurityPolicy: {
+      defaultSrc: ["'none'"],
+      scriptSrc: ["'self'"],
+      styleSrc: ["'self'"],
+      imgSrc: ["'self'", 'data:', 'blob:'],
+      fontSrc: ["'self'"],
+      connectSrc: ["'self'"],
+      manifestSrc: ["'self'"],
+      baseUri: ["'none'"],
+      formAction: ["'self'"],
+      frameAncestors: ["'none'"],
+    },
+    strictTransportSecurity: accounts?.origin.startsWith('https:') ? 'max-age=31536000' : false,
+    xFrameOptions: 'DENY',
+    referrerPolicy: 'no-referrer',
+  });
 
 const limit = (maxSize: number) =>
   bodyLimit({

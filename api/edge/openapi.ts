@@ -17,10 +17,17 @@ export function documentOf(routes: Pick<OpenAPIHono<AppEnv>, 'getOpenAPI31Docume
     openapi: '3.1.0',
     info: { title: 'Fettlebench', version: '1' },
   });
+  document.components = {
+    ...document.components,
+    // Where people sign in: a program's token, or the cookie of a session.
+    securitySchemes: { token: { type: 'http', scheme: 'bearer' } },
+  };
   for (const [path, item] of Object.entries(document.paths ?? {}))
     for (const method of ['get', 'post', 'put', 'patch', 'delete'] as const) {
       const operation = item[method];
       if (!operation) continue;
+      if (!['anyone', 'person'].includes(rightOf(method, path) ?? ''))
+        operation.security = [{}, { token: [] }];
       operation.responses ??= {};
       operation.responses.default = {
         description: 'A refusal, with its place and what to do (RFC 9457).',
@@ -38,8 +45,12 @@ export function documentOf(routes: Pick<OpenAPIHono<AppEnv>, 'getOpenAPI31Docume
   return document;
 }
 
+/** Who may ask a path as OpenAPI writes it. */
+const rightOf = (method: string, path: string) =>
+  rights[`${method.toUpperCase()} ${path.replaceAll(/\{(\w+)\}/g, ':$1')}`];
+
 function headersOf(method: string, path: string): (keyof typeof names)[] {
-  const right = rights[`${method.toUpperCase()} ${path.replaceAll(/\{(\w+)\}/g, ':$1')}`];
+  const right = rightOf(method, path);
   if (right === 'anyone' || path === '/api/read') return [];
   const ofBench = right === 'let-in' || right === 'person' ? [] : (['Workshop'] as const);
   return method === 'post' ? [...ofBench, 'Idempotency-Key'] : [...ofBench];

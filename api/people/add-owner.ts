@@ -5,6 +5,7 @@ import { workshop } from '../db/schema/index.ts';
 import type { Store } from '../db/store.ts';
 import { thisWorkshop } from '../db/this-workshop.ts';
 import { addPerson, nameTaken } from './add-person.ts';
+import { changeMember } from './change-member.ts';
 import { memberHere } from './member-here.ts';
 import { hashPassword } from './password.ts';
 
@@ -22,7 +23,9 @@ export async function ownBench(store: Store, person: string, bench: string): Pro
     person,
     async tx => {
       if (!known) await tx.insert(workshop).values({ workshop: thisWorkshop, name: bench });
-      if (!(await memberHere(tx, person))) await addOwner(tx, person);
+      const here = await memberHere(tx, person);
+      if (!here) await addOwner(tx, person);
+      else await changeMember(tx, null, here.id, { role: 'owner' });
     },
     id,
   );

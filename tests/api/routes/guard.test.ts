@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { Accounts } from '../../../api/service.ts';
 import { openBench, openService, type TestBench, type TestService } from './bench.ts';
 
 let service: TestService;
@@ -72,6 +73,18 @@ test('every answer tells the browser to run, frame and sniff nothing of anybody 
     expect(headers.get('X-Content-Type-Options')).toBe('nosniff');
     expect(headers.get('Cache-Control')).toBe('no-store');
   }
+});
+
+test('where the page is opened over TLS, a browser is told to come by no other way', async () => {
+  const of = async (accounts?: Accounts) => {
+    const one = await openService({ accounts });
+    const { headers } = await one.ask('/api/health');
+    await one.close();
+    return headers.get('Strict-Transport-Security');
+  };
+  expect(await of({ origin: 'https://bench.example', proxies: 0 })).toBe('max-age=31536000');
+  expect(await of({ origin: 'http://localhost:4180', proxies: 0 })).toBeNull();
+  expect(await of()).toBeNull();
 });
 
 test('a body beyond the limit is refused while it arrives', async () => {

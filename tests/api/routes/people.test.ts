@@ -13,7 +13,7 @@ import type {
 } from '../../../api/answers/index.ts';
 import { asKeeper, digestOf, tablesInOrder } from '../../../api/db/backup/tables.ts';
 import { apiToken, session } from '../../../api/db/schema/index.ts';
-import { makePerson } from '../../../api/people/add-owner.ts';
+import { ownBench as makeOwner, makePerson } from '../../../api/people/add-owner.ts';
 import { mint, parse } from '../../../api/people/credential.ts';
 import { makePasswordLink } from '../../../api/people/set-password.ts';
 import { personNamed } from '../../../api/people/sign-in.ts';
@@ -438,6 +438,30 @@ describe('tokens', () => {
   });
 });
 
+test('lists read and documents taken in are counted for each who sends them: the next after 120 waits', async () => {
+  const [{ bench, as }, other] = [await ownBench(), await ownBench()];
+  const read = (headers: Record<string, string>) =>
+    service.ask('/api/read', { method: 'POST', body: { text: '1,A-1,KNOB,1' }, headers });
+  for (let i = 0; i < 120; i++) expect((await read(as)).status).toBe(200);
+  const late = await read(as);
+  expect([late.status, await codeOf(late)]).toEqual([429, 'too-often']);
+  expect(Number(late.headers.get('Retry-After'))).toBeGreaterThan(600);
+  expect((await read(other.as)).status).toBe(200);
+  expect((await bench.ask('/api/jobs')).status).toBe(200);
+});
+
+test('whoever runs the server can make a member an owner; it is on the trail as theirs', async () => {
+  const { bench } = await ownBench();
+  const name = `stranded-${count}`;
+  await withRole(service, bench, 'reader', name);
+  const id = (await personNamed(service.store, name))!;
+  expect(await makeOwner(service.store, id, `Bench ${count}`)).toBe(bench.id);
+  const { people } = await bench.good<People>('/api/people');
+  expect(people.map(one => one.role)).toEqual(['owner', 'owner']);
+  const { entries } = await bench.good<Trail>('/api/trail');
+  expect(entries[0]).toMatchObject({ deed: 'role-changed', by: null, byToken: null, to: 'owner' });
+});
+
 test('what leaves the bench as a file is on the trail, by whom', async () => {
   const { bench } = await ownBench();
   const { secret, token } = await bench.good<TokenMade>('/api/tokens', {
@@ -456,13 +480,17 @@ test('what leaves the bench as a file is on the trail, by whom', async () => {
 });
 
 test('the trail is read a hundred at a time, nothing twice and nothing left out', async () => {
-  const { bench } = await ownBench();
+  const { bench, name } = await ownBench();
   for (let i = 0; i < 120; i++) await bench.ask('/api/order.txt');
   const first = await bench.good<Trail>('/api/trail');
   const second = await bench.good<Trail>(`/api/trail?before=${first.next}`);
   const ids = [...first.entries, ...second.entries].map(one => one.id);
   expect([first.entries.length, new Set(ids).size, second.next]).toEqual([100, ids.length, null]);
   expect(ids.length).toBeGreaterThanOrEqual(121);
+  expect(second.entries.at(-1)?.deed).toBe('bench-started');
+  await signInAs(service, name);
+  const [latest] = (await bench.good<Trail>('/api/trail')).entries;
+  expect([latest?.deed, latest?.by?.name]).toEqual(['signed-in', name]);
 });
 
 describe('erasure', () => {
