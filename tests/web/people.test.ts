@@ -220,3 +220,74 @@ test('by keyboard alone one signs in', async () => {
   await page.getByRole('navigation', { name: 'Places' }).waitFor();
   await sheet.close();
 });
+
+test('who only reads is offered nothing that would be refused', async () => {
+  const sheet = await openSheet(browser, program.origin, { width: 1280, theme: 'light' });
+  const { page } = sheet;
+  await page.goto('/jobs');
+  await signIn(page);
+  await page.getByRole('button', { name: 'Open the first' }).waitFor();
+  // The owner has a list, a job with a need, and somebody who may look.
+  const made = await page.evaluate(async () => {
+    const send = async (path: string, body: object) => {
+      const response = await fetch(path, {
+        method: 'POST',
+        body: JSON.stringify(body),
+        headers: {
+          'Content-Type': 'application/json',
+          'Idempotency-Key': `reader-test ${path}`.replaceAll(' ', '-'),
+          Workshop:
+            localStorage.getItem('fettle.bench') ?? (await (await fetch('/api/benches')).json()).current,
+        },
+      });
+      return response.json();
+    };
+    const text = '1,A-1,BALL BEARING 5X11X4,1\n2,A-2,SHIM 8.1 X 11 X 0.2 OR 0.3,1';
+    const { diagram } = await send('/api/diagrams/text', { maker: 'Brindlow', model: 'Tern', text });
+    const job = await send('/api/jobs', { owner: 'Ada', model: diagram.model.id });
+    await send(`/api/jobs/${job.id}/needs`, { item: 'bearing 5x11x4', qty: 2 });
+    const { link } = await send('/api/people', { name: 'Rufus', role: 'reader' });
+    return { diagram: diagram.id as string, job: job.id as string, link: link as string };
+  });
+  await page.context().clearCookies();
+  await page.goto(made.link.slice(program.origin.length));
+  await page.getByLabel('Name to sign in by').fill('rufus');
+  await page.getByLabel('Password', { exact: true }).fill(owner.password);
+  await page.getByRole('button', { name: 'Come in' }).click();
+  await page.waitForURL('**/find');
+  const writes =
+    /open (a|the first)|close the job|change|remove|one (more|less)|add|keep|correct|read it again|take it off|put|download|copy as|columns|same|apart/i;
+  for (const [path, shown] of [
+    ['/jobs', 'Machine of|Brindlow Tern'],
+    [`/jobs/${made.job}`, 'What it needs'],
+    ['/diagrams', 'On this bench|Brindlow'],
+    [`/diagrams/${made.diagram}`, 'BALL BEARING'],
+    ['/order', 'One order for'],
+    ['/find?q=5x11x4', 'Where it is used'],
+  ] as const) {
+    await page.goto(path);
+    await page.locator('main').getByText(new RegExp(shown)).first().waitFor();
+    await page
+      .getByText(/^(Fetching|Looking|Opening|Judging|Summing)/)
+      .first()
+      .waitFor({ state: 'hidden' });
+    const buttons = await page
+      .locator('main')
+      .getByRole('button')
+      .filter({ visible: true })
+      .allTextContents();
+    expect(
+      buttons.filter(words => writes.test(words)),
+      path,
+    ).toEqual([]);
+    await expectSound(page);
+  }
+  // A line is opened, and only looked at.
+  await page.goto(`/diagrams/${made.diagram}`);
+  await page.getByRole('button', { name: /BALL BEARING/ }).click();
+  await page.getByRole('heading', { name: 'What we read' }).first().waitFor();
+  expect(await page.getByRole('button', { name: 'Correct it' }).count()).toBe(0);
+  await expectSound(page);
+  await sheet.close();
+  expect(unmeant(sheet)).toEqual([]);
+});

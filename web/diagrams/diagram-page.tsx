@@ -4,6 +4,7 @@ import { Link } from 'wouter';
 import type { DiagramAnswer, DiagramRow } from '../../api/answers/index.ts';
 import { api } from '../api.ts';
 import { useBench } from '../bench.tsx';
+import { May } from '../people/may.tsx';
 import { Button } from '../ui/controls.tsx';
 import { Section, Sheet } from '../ui/sheet.tsx';
 import { Empty, Refused, Waiting } from '../ui/states.tsx';
@@ -114,7 +115,9 @@ function Ready({ diagram, rows, more }: ReadyProps) {
             <BeforeYouOpen rows={taken} />
             <ModelDuty model={diagram.model.id} />
             <LeftOutRows rows={rest} />
-            <Columns diagram={diagram.id} />
+            <May least="repairer">
+              <Columns diagram={diagram.id} />
+            </May>
             <TheDocument diagram={diagram} />
           </div>
         </div>

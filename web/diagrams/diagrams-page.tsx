@@ -3,6 +3,7 @@ import { Link } from 'wouter';
 import type { DiagramAnswer } from '../../api/answers/index.ts';
 import { api } from '../api.ts';
 import { useBench } from '../bench.tsx';
+import { May } from '../people/may.tsx';
 import { Section, Sheet } from '../ui/sheet.tsx';
 import { Asked, Empty } from '../ui/states.tsx';
 import { ReadingState } from './reading-state.tsx';
@@ -43,7 +44,9 @@ export function DiagramsPage() {
             )
           }
         </Asked>
-        <Upload />
+        <May least="repairer">
+          <Upload />
+        </May>
       </div>
     </Sheet>
   );

@@ -7,6 +7,7 @@ import { Caution, hazardsOf } from '../part/caution.tsx';
 import { certaintyWords } from '../part/evidence.tsx';
 import { sizeWords, titleOf } from '../part/size.tsx';
 import { StandIns } from '../part/stand-ins.tsx';
+import { May, useMay } from '../people/may.tsx';
 import { Button } from '../ui/controls.tsx';
 import { Refused } from '../ui/states.tsx';
 import { Correct } from './correct.tsx';
@@ -23,7 +24,8 @@ interface LineDetailProps {
 /** An open line: why it is doubtful, its other readings, the way to correct it, and the way into a job. */
 export function LineDetail({ diagram, row, onKept }: LineDetailProps) {
   const read = understoodOf(row);
-  const [typing, setTyping] = useState(row.doubtful);
+  const mayCorrect = useMay('repairer');
+  const [typing, setTyping] = useState(row.doubtful && mayCorrect);
   const { keep, takeBack } = useCorrection(diagram, row, onKept);
   const notes = row.reading?.notes ?? [];
   const drawing = read.size && !typing ? drawingOf(read) : null;
@@ -58,7 +60,7 @@ export function LineDetail({ diagram, row, onKept }: LineDetailProps) {
       {drawing && read.size ? (
         <Drawing drawing={drawing} title={sizeWords(read.size)} room={{ width: 330, height: 230 }} />
       ) : null}
-      {!row.correction && row.reading && row.reading.alternatives.length > 0 ? (
+      {mayCorrect && !row.correction && row.reading && row.reading.alternatives.length > 0 ? (
         <div className="buttons">
           {row.reading.alternatives
             .filter(other => other.size)
@@ -88,7 +90,7 @@ export function LineDetail({ diagram, row, onKept }: LineDetailProps) {
           onKeep={keep.mutate}
           onCancel={() => (row.doubtful ? onKept() : setTyping(false))}
         />
-      ) : (
+      ) : mayCorrect ? (
         <div className="buttons">
           <Button onClick={() => setTyping(true)}>Correct it</Button>
           {row.correction ? (
@@ -97,17 +99,19 @@ export function LineDetail({ diagram, row, onKept }: LineDetailProps) {
             </Button>
           ) : null}
         </div>
-      )}
+      ) : null}
       {keep.isError ? <Refused error={keep.error} /> : null}
       {takeBack.isError ? <Refused error={takeBack.error} /> : null}
       {row.part && !row.doubtful ? <StandIns part={row.part} /> : null}
       {row.part && !row.doubtful ? (
-        <AddToJob
-          want={{ part: row.part, row: row.id }}
-          what={row.partNumber || row.description}
-          qty={read.qty ?? undefined}
-          asRequired={row.facts.some(fact => fact.kind === 'as-required')}
-        />
+        <May least="counter">
+          <AddToJob
+            want={{ part: row.part, row: row.id }}
+            what={row.partNumber || row.description}
+            qty={read.qty ?? undefined}
+            asRequired={row.facts.some(fact => fact.kind === 'as-required')}
+          />
+        </May>
       ) : null}
     </div>
   );

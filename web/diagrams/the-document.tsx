@@ -2,6 +2,7 @@ import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useLocation } from 'wouter';
 import type { DiagramAnswer } from '../../api/answers/index.ts';
 import { api, documentFile } from '../api.ts';
+import { May } from '../people/may.tsx';
 import { saveFile } from '../save-file.ts';
 import { Button } from '../ui/controls.tsx';
 import { Section } from '../ui/sheet.tsx';
@@ -46,12 +47,14 @@ export function TheDocument({ diagram }: { diagram: DiagramAnswer }) {
         <Button weight="thin" busy={save.isPending} onClick={() => save.mutate()}>
           Save it as it came
         </Button>
-        <Button weight="thin" busy={again.isPending} onClick={() => again.mutate()}>
-          Read it again
-        </Button>
-        <Button weight="thin" busy={remove.isPending} onClick={() => remove.mutate()}>
-          Take it off the bench
-        </Button>
+        <May least="repairer">
+          <Button weight="thin" busy={again.isPending} onClick={() => again.mutate()}>
+            Read it again
+          </Button>
+          <Button weight="thin" busy={remove.isPending} onClick={() => remove.mutate()}>
+            Take it off the bench
+          </Button>
+        </May>
       </div>
       {save.isError ? <Refused error={save.error} /> : null}
       {remove.isError ? <Refused error={remove.error} /> : null}

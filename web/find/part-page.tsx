@@ -11,6 +11,7 @@ import { DutyQuestion } from '../part/duty.tsx';
 import { certaintyWords, Evidence } from '../part/evidence.tsx';
 import { attributeWords, headingOf, Size, sizeWords } from '../part/size.tsx';
 import { ToolFacts } from '../part/tools.tsx';
+import { May } from '../people/may.tsx';
 import { Section, Sheet } from '../ui/sheet.tsx';
 import { Asked } from '../ui/states.tsx';
 import { CompareForm } from './compare-form.tsx';
@@ -56,7 +57,9 @@ function Ready({ part }: { part: PartAnswer }) {
         <div className="stack">
           <Section title="For a job">
             {part.duty.critical ? <MakersPartOnly sameSize={false} /> : null}
-            <AddToJob want={{ part: part.id }} what={part.number ?? part.name} />
+            <May least="counter">
+              <AddToJob want={{ part: part.id }} what={part.number ?? part.name} />
+            </May>
           </Section>
           <Section title="What hangs on it">
             <DutyQuestion of="part" id={part.id} duty={part.duty} />

@@ -10,6 +10,7 @@ import { MakersPartOnly } from '../part/caution.tsx';
 import { inchFraction } from '../part/inch.ts';
 import { headingOf, Size, sizeWords } from '../part/size.tsx';
 import { ToolFacts } from '../part/tools.tsx';
+import { May } from '../people/may.tsx';
 import { Section } from '../ui/sheet.tsx';
 import { Asked, Empty } from '../ui/states.tsx';
 import { AllUses } from './all-uses.tsx';
@@ -61,7 +62,9 @@ function Ready({ answer, attrs }: { answer: SizeAnswer; attrs: Attrs }) {
               <p className="small">Some of these hold a load, brake or the like: look at where it is used.</p>
             </MakersPartOnly>
           ) : null}
-          <AddToJob want={{ item }} what={sizeWords(item)} />
+          <May least="counter">
+            <AddToJob want={{ item }} what={sizeWords(item)} />
+          </May>
           <Articles answer={answer} />
         </Section>
         <Section title="Near, but not it" aside="what differs is named" className="nearby">

@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { Link } from 'wouter';
 import type { JobChange, JobPage } from '../../api/answers/index.ts';
 import { api } from '../api.ts';
+import { May } from '../people/may.tsx';
 import { Button } from '../ui/controls.tsx';
 import { Section } from '../ui/sheet.tsx';
 import { Refused } from '../ui/states.tsx';
@@ -62,23 +63,25 @@ export function JobHead({ job }: { job: JobPage }) {
           </p>
         </div>
         {job.fault ? <blockquote>“{job.fault}”</blockquote> : null}
-        <div className="buttons">
-          <Button weight="thin" aria-expanded={changing} onClick={() => setChanging(!changing)}>
-            Change the job
-          </Button>
-          <Button
-            weight="thin"
-            busy={change.isPending}
-            onClick={() =>
-              put(
-                { closed: !job.closedAt },
-                `Job ${job.number} is ${job.closedAt ? 'open again' : 'closed'}.`,
-              )
-            }
-          >
-            {job.closedAt ? 'Open it again' : 'Close the job'}
-          </Button>
-        </div>
+        <May least="counter">
+          <div className="buttons">
+            <Button weight="thin" aria-expanded={changing} onClick={() => setChanging(!changing)}>
+              Change the job
+            </Button>
+            <Button
+              weight="thin"
+              busy={change.isPending}
+              onClick={() =>
+                put(
+                  { closed: !job.closedAt },
+                  `Job ${job.number} is ${job.closedAt ? 'open again' : 'closed'}.`,
+                )
+              }
+            >
+              {job.closedAt ? 'Open it again' : 'Close the job'}
+            </Button>
+          </div>
+        </May>
       </div>
       {changing ? (
         <Section title="Change the job" className="changing">

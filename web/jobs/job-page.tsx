@@ -4,6 +4,7 @@ import type { JobPage as Job } from '../../api/answers/index.ts';
 import { api } from '../api.ts';
 import { useBench } from '../bench.tsx';
 import { ToolsNeeded } from '../part/tools-needed.tsx';
+import { May } from '../people/may.tsx';
 import { Section, Sheet } from '../ui/sheet.tsx';
 import { Asked, Empty } from '../ui/states.tsx';
 import { AddNeeds } from './add-needs.tsx';
@@ -67,7 +68,9 @@ function Ready({ job }: { job: Job }) {
         {job.closedAt ? (
           <p className="quiet">The job is closed: open it again to add to it.</p>
         ) : (
-          <AddNeeds job={job} />
+          <May least="counter">
+            <AddNeeds job={job} />
+          </May>
         )}
       </div>
     </>

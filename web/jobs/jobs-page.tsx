@@ -4,6 +4,7 @@ import { Link } from 'wouter';
 import type { JobAnswer } from '../../api/answers/index.ts';
 import { api } from '../api.ts';
 import { useBench } from '../bench.tsx';
+import { useMay } from '../people/may.tsx';
 import { Button } from '../ui/controls.tsx';
 import { Section, Sheet } from '../ui/sheet.tsx';
 import { Asked, Empty } from '../ui/states.tsx';
@@ -16,6 +17,7 @@ export function JobsPage() {
   const { bench } = useBench();
   const [state, setState] = useState<'open' | 'closed'>('open');
   const [opening, setOpening] = useState(false);
+  const mayOpen = useMay('counter');
   const query = useQuery({ queryKey: ['jobs', bench?.id, state], queryFn: () => api.jobs(state) });
   return (
     <Sheet
@@ -30,7 +32,7 @@ export function JobsPage() {
           <h1>Jobs</h1>
           <p className="quiet">One customer's machine each, and what it needs.</p>
         </div>
-        {opening ? null : (
+        {opening || !mayOpen ? null : (
           <Button weight="main" onClick={() => setOpening(true)}>
             Open a job
           </Button>
@@ -62,7 +64,7 @@ export function JobsPage() {
                 <Empty
                   title="No job is open."
                   action={
-                    opening ? null : (
+                    opening || !mayOpen ? null : (
                       <Button weight="main" onClick={() => setOpening(true)}>
                         Open the first
                       </Button>

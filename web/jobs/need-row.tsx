@@ -4,6 +4,7 @@ import { Link } from 'wouter';
 import type { NeedAnswer } from '../../api/answers/index.ts';
 import { api } from '../api.ts';
 import { Size, sizeWords, takeApart, titleOf, valueWords } from '../part/size.tsx';
+import { May, useMay } from '../people/may.tsx';
 import { Button, Field, Stepper } from '../ui/controls.tsx';
 import { LineMark } from '../ui/marks.tsx';
 import { Refused } from '../ui/states.tsx';
@@ -37,6 +38,7 @@ export function NeedRow({ need }: { need: NeedAnswer }) {
       });
     },
   });
+  const mayChange = useMay('counter');
   const shown = change.isPending ? change.variables : need.qty;
   return (
     <li className="need">
@@ -59,20 +61,24 @@ export function NeedRow({ need }: { need: NeedAnswer }) {
           </p>
         ) : null}
       </div>
-      {shown === null ? (
+      {!mayChange ? (
+        <b className="fig">{shown ?? 'as required'}</b>
+      ) : shown === null ? (
         <HowMany what={what} busy={change.isPending} onSay={change.mutate} />
       ) : (
         <Stepper label={what} value={shown} busy={change.isPending} onChange={change.mutate} />
       )}
-      <Button
-        weight="thin"
-        className="no-print"
-        busy={remove.isPending}
-        aria-label={`Remove ${what}`}
-        onClick={() => remove.mutate()}
-      >
-        Remove
-      </Button>
+      <May least="counter">
+        <Button
+          weight="thin"
+          className="no-print"
+          busy={remove.isPending}
+          aria-label={`Remove ${what}`}
+          onClick={() => remove.mutate()}
+        >
+          Remove
+        </Button>
+      </May>
       {change.isError ? <Refused error={change.error} /> : null}
       {remove.isError ? <Refused error={remove.error} /> : null}
     </li>

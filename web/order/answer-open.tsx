@@ -1,5 +1,6 @@
 import type { AskAnswer } from '../../api/answers/index.ts';
 import { sizeWords } from '../part/size.tsx';
+import { useMay } from '../people/may.tsx';
 import { Button } from '../ui/controls.tsx';
 import { Refused } from '../ui/states.tsx';
 import { useTakenAs } from './use-taken-as.ts';
@@ -7,8 +8,9 @@ import { useTakenAs } from './use-taken-as.ts';
 /** Answers whether an article of which something is not stated is the one that states it; nothing where it is not asked. */
 export function AnswerOpen({ ask }: { ask: AskAnswer }) {
   const word = useTakenAs();
+  const mayAnswer = useMay('counter');
   const { needs, takeAs = [], own } = ask;
-  if (own === undefined || takeAs.length === 0) return null;
+  if (!mayAnswer || own === undefined || takeAs.length === 0) return null;
   const is = (item: string) =>
     word.mutate({
       needs,

@@ -3,6 +3,7 @@ import { Link, useSearchParams } from 'wouter';
 import type { OrderAnswer } from '../../api/answers/index.ts';
 import { api } from '../api.ts';
 import { useBench } from '../bench.tsx';
+import { May } from '../people/may.tsx';
 import { Button } from '../ui/controls.tsx';
 import { Section, Sheet } from '../ui/sheet.tsx';
 import { Asked, Empty } from '../ui/states.tsx';
@@ -119,7 +120,9 @@ function Ready({ order, chosen }: { order: OrderAnswer; chosen: string[] }) {
           </p>
         </div>
         <div className="buttons no-print">
-          <Download jobs={chosen} />
+          <May least="repairer">
+            <Download jobs={chosen} />
+          </May>
           <Button onClick={() => print()}>Print the order</Button>
         </div>
       </div>

@@ -2,6 +2,7 @@ import { useMutation, useQueryClient } from '@tanstack/react-query';
 import type { DutyAnswer } from '../../api/answers/index.ts';
 import { type Duty, duties } from '../../indexer/index.ts';
 import { api } from '../api.ts';
+import { useMay } from '../people/may.tsx';
 import { Choice } from '../ui/controls.tsx';
 import { Refused } from '../ui/states.tsx';
 import { useSay } from '../ui/toast.tsx';
@@ -56,6 +57,7 @@ export function DutyChoice({
 export function DutyQuestion({ of, id, duty }: { of: 'model' | 'part'; id: string; duty: DutyAnswer }) {
   const client = useQueryClient();
   const say = useSay();
+  const mayAnswer = useMay('repairer');
   const answer = useMutation({
     mutationFn: (next: Duty) =>
       of === 'model' ? api.modelDuty(id, { duty: next }) : api.partDuty(id, { duty: next }),
@@ -73,7 +75,7 @@ export function DutyQuestion({ of, id, duty }: { of: 'model' | 'part'; id: strin
       <DutyChoice
         value={duty.standing === 'confirmed' ? duty.duty : 'not-stated'}
         onChange={change}
-        disabled={answer.isPending}
+        disabled={answer.isPending || !mayAnswer}
         hint={dutySource(duty)}
       />
       {answer.isError ? <Refused error={answer.error} /> : null}

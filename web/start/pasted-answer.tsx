@@ -3,6 +3,7 @@ import { ColumnChoices, type Given } from '../diagrams/column-choices.tsx';
 import { hazardsOf } from '../part/caution.tsx';
 import { ReadText } from '../part/read-text.tsx';
 import { Size, titleOf } from '../part/size.tsx';
+import { May } from '../people/may.tsx';
 import { LineMark, Triangle } from '../ui/marks.tsx';
 import { Section } from '../ui/sheet.tsx';
 import { Empty } from '../ui/states.tsx';
@@ -36,7 +37,9 @@ export function PastedAnswer({ pasted, text, columns, onColumns }: PastedAnswerP
         {count(taken.length, 'line')} read, {count(pasted.sizes.length, 'size')}
         {doubtful.length > 0 ? `, ${doubtful.length} to check` : ', none to check'}
       </p>
-      <KeepList text={text} name={pasted.document.name} columns={columns} />
+      <May least="repairer">
+        <KeepList text={text} name={pasted.document.name} columns={columns} />
+      </May>
       <PastedColumns tables={pasted.tables} columns={columns} onColumns={onColumns} />
       <div className="columns">
         <Section title="Its lines" aside={`${taken.length} of ${pasted.rows.length} rows`}>

@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'react';
 import type { DrawingAnswer } from '../../../api/answers/index.ts';
+import { May } from '../../people/may.tsx';
 import { Button } from '../../ui/controls.tsx';
 import { Section } from '../../ui/sheet.tsx';
 import type { Balloon } from './balloon.ts';
@@ -57,10 +58,12 @@ export function ExplodedView({ diagram, drawing, chosen, doubtful, onChoose }: E
         looked={looked}
         onLook={setLooked}
       >
-        <button type="button" aria-pressed={editing} onClick={() => setEditing(!editing)}>
-          {editing ? 'Done' : 'Put right'}
-          <span className="only-heard">: the balloons</span>
-        </button>
+        <May least="repairer">
+          <button type="button" aria-pressed={editing} onClick={() => setEditing(!editing)}>
+            {editing ? 'Done' : 'Put right'}
+            <span className="only-heard">: the balloons</span>
+          </button>
+        </May>
       </Pane>
       <div className="under-drawing">
         <ul className="legend label">
