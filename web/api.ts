@@ -78,6 +78,7 @@ export const api = {
   endOtherSessions: () => of(sessions.$delete()),
   eraseMe: (password: string) => of(service.person.erase.$post({ json: { password } })),
 
+  eraseBench: (password: string) => of(service.bench.erase.$post({ json: { password } })),
   people: () => of(people.$get()),
   invite: (json: NewPerson) => of(people.$post({ json })),
   changePerson: (person: string, json: PersonChange) =>

@@ -1,5 +1,5 @@
 import { lazy, type ReactNode, Suspense, useEffect, useRef } from 'react';
-import { Route, Switch, useLocation } from 'wouter';
+import { Link, Route, Switch, useLocation } from 'wouter';
 import { BenchProvider, useBench } from './bench.tsx';
 import { DiagramPage } from './diagrams/diagram-page.tsx';
 import { DiagramsPage } from './diagrams/diagrams-page.tsx';
@@ -113,11 +113,7 @@ export function App() {
                 </AtABench>
               )}
             </Route>
-            <Route path="/settings">
-              <AtABench>
-                <YouPage />
-              </AtABench>
-            </Route>
+            <Route path="/settings" component={YouPage} />
             <Route path="/settings/people">
               <AtABench>
                 <PeoplePage />
@@ -160,12 +156,27 @@ export function App() {
 
 /** A view of a bench's things: waits until it is known which, and starts anew at another. */
 function AtABench({ children }: { children: ReactNode }) {
-  const { bench, error, again } = useBench();
+  const { bench, known, error, again } = useBench();
   if (bench) return <div key={bench.id}>{children}</div>;
   return (
     <Sheet title="Bench">
       <h1 className="only-heard">Bench</h1>
-      {error ? <Refused error={error} onAgain={again} /> : <Waiting title="Opening the bench" />}
+      {known ? (
+        <Empty
+          title="You work at no bench."
+          action={
+            <Link className="button main" href="/">
+              Start one
+            </Link>
+          }
+        >
+          <p>Or ask an owner of a bench for a link to come in.</p>
+        </Empty>
+      ) : error ? (
+        <Refused error={error} onAgain={again} />
+      ) : (
+        <Waiting title="Opening the bench" />
+      )}
     </Sheet>
   );
 }

@@ -13,6 +13,8 @@ interface AtBench {
   /** The bench shown; null until the list of benches has come, or where there is none. */
   bench: Bench | null;
   benches: Bench[];
+  /** The list of benches has come, be it empty. */
+  known: boolean;
   /** Goes to another bench: what is on the page belongs to it from then on. */
   goTo: (bench: Bench) => void;
   error: unknown;
@@ -57,6 +59,7 @@ export function BenchProvider({ children }: { children: ReactNode }) {
     () => ({
       bench,
       benches: query.data?.benches ?? [],
+      known: query.data !== undefined,
       goTo: next => {
         localStorage.setItem(kept, next.id);
         setWanted(next.id);

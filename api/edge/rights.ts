@@ -96,6 +96,7 @@ export const ofAccounts: Record<string, Right> = {
   'DELETE /api/tokens/:token': 'owner',
   'GET /api/trail': 'owner',
   'GET /api/backup': 'owner',
+  'POST /api/bench/erase': 'owner',
 };
 
 /** Every route and who may ask it. One that is not here lets nobody in. */

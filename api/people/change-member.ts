@@ -28,7 +28,7 @@ export async function notTheLastOwner(tx: Tx, id: string): Promise<void> {
     throw refuse('last-owner', {
       place: 'the last owner',
       message: 'The bench would have no owner left.',
-      remedy: 'Make somebody else an owner first.',
+      remedy: 'Make somebody else an owner first, or erase the bench.',
     });
 }
 

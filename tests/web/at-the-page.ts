@@ -42,6 +42,7 @@ export function atThePage() {
     await page.goto('/');
     await page.getByLabel('Name of the bench').fill(name);
     await page.getByRole('button', { name: 'Start my bench' }).click();
+    await page.waitForURL('**/find');
     return page;
   }
 

@@ -291,3 +291,45 @@ test('who only reads is offered nothing that would be refused', async () => {
   await sheet.close();
   expect(unmeant(sheet)).toEqual([]);
 });
+
+test('an owner erases the bench, then themselves, and nobody can sign in as them', async () => {
+  const sheet = await openSheet(browser, program.origin, { width: 390, theme: 'dark' });
+  const { page } = sheet;
+  await page.goto('/settings/backup');
+  await signIn(page);
+  await page.getByText('Take Harbour bench away for good').click();
+  await expectSound(page);
+  await page.getByRole('form', { name: 'Erase the bench' }).getByLabel('Your password').fill(owner.password);
+  await page.getByRole('button', { name: 'Erase the bench for good' }).click();
+  await page.getByText('Harbour bench is erased.').waitFor();
+  await page.getByRole('heading', { name: 'Your benches' }).waitFor();
+  await expectSound(page);
+  await page.getByLabel('Name of the bench').fill('Last bench');
+  await page.getByRole('button', { name: 'Start my bench' }).click();
+  await page.waitForURL('**/find');
+  await page.goto('/settings');
+  await page.getByText('Take my name out of everything').click();
+  const form = page.getByRole('form', { name: 'Erase me' });
+  await form.getByLabel('Your password').fill(owner.password);
+  await form.getByRole('button', { name: 'Erase me for good' }).click();
+  // The bench would have nobody: that one goes first.
+  await form.getByRole('alert').getByText('The bench would have no owner left.').waitFor();
+  await expectSound(page);
+  await page.goto('/settings/backup');
+  await page.getByText('Take Last bench away for good').click();
+  await page.getByRole('form', { name: 'Erase the bench' }).getByLabel('Your password').fill(owner.password);
+  await page.getByRole('button', { name: 'Erase the bench for good' }).click();
+  await page.getByText('Last bench is erased.').waitFor();
+  await page.goto('/jobs');
+  await page.getByText('You work at no bench.').waitFor();
+  await expectSound(page);
+  await page.goto('/settings');
+  await page.getByText('Take my name out of everything').click();
+  await form.getByLabel('Your password').fill(owner.password);
+  await form.getByRole('button', { name: 'Erase me for good' }).click();
+  await page.getByRole('heading', { name: 'Sign in' }).waitFor();
+  await signIn(page);
+  await page.getByRole('alert').getByText('Name and password do not belong together.').waitFor();
+  await sheet.close();
+  expect(unmeant(sheet)).toEqual([]);
+});

@@ -122,13 +122,13 @@ describe('fettle serve over a database of its own', () => {
 
   test('waits for the requests that run when it is told to stop', async () => {
     const { child, address } = await serving({ FETTLE_ACCOUNTS: 'off' });
-    const text = Array.from({ length: 30_000 }, (_, i) => `${i},A-${i},BALL BEARING 5X11X4,1`).join('\n');
+    const text = Array.from({ length: 8_000 }, (_, i) => `${i},A-${i},BALL BEARING 5X11X4,1`).join('\n');
     const answer = fetch(`${address}/api/read`, {
       method: 'POST',
       body: JSON.stringify({ text }),
       headers: { 'Content-Type': 'application/json', Origin: address },
     });
-    await new Promise(resolve => setTimeout(resolve, 400));
+    await new Promise(resolve => setTimeout(resolve, 150));
     child.kill('SIGTERM');
     const code = ended(child);
     expect((await answer).status).toBe(200);

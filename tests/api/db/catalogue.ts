@@ -76,7 +76,8 @@ export const wrongFunctions = (sql: Sql) =>
       ('person_named', 'SETOF uuid', 'fettle_find'),
       ('benches_of_person', 'SETOF uuid', 'fettle_find'),
       ('count_attempt', 'integer', 'fettle_claim'),
-      ('forget_attempts', 'void', 'fettle_claim')
+      ('forget_attempts', 'void', 'fettle_claim'),
+      ('forget_trail', 'void', 'fettle_claim')
     ),
     definer as (
       select pg_proc.*, pg_get_function_result(oid) as result, pg_get_userbyid(proowner) as has_owner,
@@ -121,7 +122,8 @@ export const wrongGrants = (sql: Sql) =>
       ('fettle_app', 'attempt', '{}'), ('fettle_keeper', 'attempt', '{}'),
       ('fettle_claim', 'attempt', array['SELECT', 'INSERT', 'UPDATE', 'DELETE']),
       -- What was written down of a deed stays as it is.
-      ('fettle_app', 'audit', array['SELECT', 'INSERT'])
+      ('fettle_app', 'audit', array['SELECT', 'INSERT']),
+      ('fettle_claim', 'audit', array['DELETE'])
     )
     select who.role || ' may ' || privilege_type || ' ' || relname as complaint
     from pg_class cross join aclexplode(relacl)

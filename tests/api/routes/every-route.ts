@@ -290,6 +290,10 @@ export const accountRoutes: typeof routes = {
     ask: () => [{ path: '/api/tokens', body: { name: 'till', scope: 'read', days: 30 } }],
   },
   'DELETE /api/tokens/:token': { expects: 'refuse', ask: ({ token }) => [{ path: `/api/tokens/${token}` }] },
+  'POST /api/bench/erase': {
+    expects: 'own',
+    ask: () => [{ path: '/api/bench/erase', body: { password: 'not a password' } }],
+  },
   'GET /api/backup': { expects: 'list', ask: () => [{ path: '/api/backup' }] },
   'GET /api/trail': { expects: 'refuse', ask: ({ entry }) => [{ path: `/api/trail?before=${entry}` }] },
 };

@@ -565,6 +565,42 @@ describe('erasure', () => {
   });
 });
 
+describe('erasing a bench', () => {
+  test('takes everything of it and nothing of another; its owner can then be erased', async () => {
+    const { bench, as, name } = await ownBench();
+    const other = await ownBench();
+    await withRole(service, bench, 'reader', `looker-${count}`);
+    await bench.take('Brindlow', 'Gannet', ['1,G-1,BALL BEARING 5X11X4,2,', '2,G-2,SHIM 8.1 X 11 X 0.2,1,']);
+    await other.bench.take('Brindlow', 'Gannet', ['1,G-1,BALL BEARING 5X11X4,2,']);
+    await bench.good('/api/jobs', { method: 'POST', body: { owner: 'Ada' } });
+    const of = (id: string) =>
+      asKeeper(service.store.server, async tx => {
+        const rows: Record<string, number> = {};
+        for (const { name: table, columns } of await tablesInOrder(tx)) {
+          if (!columns.includes('workshop')) continue;
+          const [row] = await tx.unsafe(
+            `select count(*)::integer as rows from "${table}" where workshop = $1`,
+            [id],
+          );
+          if (row!.rows > 0) rows[table] = row!.rows as number;
+        }
+        return rows;
+      });
+    const before = await of(other.bench.id);
+    const erase = (word: string) =>
+      bench.ask('/api/bench/erase', { method: 'POST', body: { password: word }, key: null });
+    expect(await codeOf(await erase('another lantern'))).toBe('password-wrong');
+    expect((await erase(password)).status).toBe(200);
+    // What the search engine has yet to hear is all that is left.
+    expect(await of(bench.id)).toEqual({ outbox: 1 });
+    expect(await of(other.bench.id)).toEqual(before);
+    expect((await bench.refused('/api/jobs')).code).toBe('bench-not-found');
+    const gone = await service.ask('/api/person/erase', { method: 'POST', body: { password }, headers: as });
+    expect(gone.status).toBe(200);
+    expect((await signIn(name, password, name)).status).toBe(401);
+  });
+});
+
 test('nothing that lets in, and no password, is kept as it is', async () => {
   const { bench, as, name } = await ownBench();
   const { link } = await bench.good<PersonLink>('/api/people', {

@@ -126,7 +126,9 @@ describe('what the roles are for', () => {
   });
   test('people, tokens, the trail and the bench as a whole are the owner’s alone', () => {
     expect(of('owner')).toEqual(
-      Object.keys(rights).filter(route => /^\S+ \/api\/(people|tokens|trail|backup)/.test(route)),
+      Object.keys(rights).filter(route =>
+        /^\S+ \/api\/(people|tokens|trail|backup|bench\/erase)/.test(route),
+      ),
     );
   });
   test('what anyone may ask says nothing of a bench', () => {
