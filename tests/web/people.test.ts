@@ -110,6 +110,8 @@ describe.each(looks)('at $width px, $theme', look => {
       page.getByRole('button', { name: 'Save the bench as a file' }).click(),
     ]);
     expect((await verifyBackup(await download.path())).bench?.name).toBe(owner.bench);
+    await page.getByText('The bench is saved as bench.fettle.').waitFor();
+    await page.getByRole('button', { name: 'Dismiss' }).click();
     await expectSound(page);
     await shot(page, 'backup', look);
 
