@@ -21,12 +21,29 @@ interface Subject {
   model: { id: string };
 }
 
-/** Stores the rows with their readings, the parts they name and the evidence they give, each table by one COPY. */
+/** The lines of a list, with the part that each names, by the line's key. */
+export interface List {
+  diagram: string;
+  lines: Line[];
+  faults: Fault[];
+  parts: ReadonlyMap<string, string>;
+}
+
+/** Stores the rows with their readings, the parts they name and the evidence they give. */
 export async function storeLines(tx: Tx, subject: Subject, lines: Line[], faults: Fault[]): Promise<void> {
   const parts = await storeParts(tx, subject, lines);
-  await copyInto(tx, row, rowColumns, rowsOf(subject, lines, parts, faults));
-  await copyInto(tx, reading, readingColumns, readingsOf(lines));
-  await copyInto(tx, evidence, evidenceColumns, evidenceOf(subject, lines, parts));
+  await storeLists(tx, [{ diagram: subject.id, lines, faults, parts }]);
+}
+
+/** Stores the rows of lists whose parts are there, with readings and evidence, each table by one COPY. */
+export async function storeLists(tx: Tx, lists: readonly List[]): Promise<void> {
+  await copyInto(tx, row, rowColumns, ofEach(lists, rowsOf));
+  await copyInto(tx, reading, readingColumns, ofEach(lists, readingsOf));
+  await copyInto(tx, evidence, evidenceColumns, ofEach(lists, evidenceOf));
+}
+
+function* ofEach<T>(lists: readonly List[], rows: (list: List) => Iterable<T>): Generator<T> {
+  for (const list of lists) yield* rows(list);
 }
 
 /** Makes the parts that are new, marks all that are named as touched, and answers their ids by the rows' keys. */
@@ -85,12 +102,12 @@ const rowColumns = [
   'part',
 ] as const;
 
-function* rowsOf(subject: Subject, lines: Line[], parts: Map<string, string>, faults: Fault[]) {
+function* rowsOf({ diagram, lines, parts, faults }: List) {
   const byPlace = new Map(faults.map(fault => [`${fault.page} ${fault.place}`, fault]));
   for (const line of lines)
     yield {
       ...line,
-      diagram: subject.id,
+      diagram,
       area: line.area ?? null,
       reason: line.reason ?? null,
       fault: line.outcome === 'faulted' ? faultOf(line, byPlace.get(`${line.page} ${line.place}`)) : null,
@@ -121,7 +138,7 @@ const readingColumns = [
   'notes',
 ] as const;
 
-function* readingsOf(lines: Line[]) {
+function* readingsOf({ lines }: List) {
   for (const line of lines)
     if (line.reading) yield { ...line.reading, row: line.id, text: line.text ?? line.description };
 }
@@ -140,13 +157,13 @@ const evidenceColumns = [
   'detail',
 ] as const;
 
-function* evidenceOf(subject: Subject, lines: Line[], parts: Map<string, string>) {
+function* evidenceOf({ diagram, lines, parts }: List) {
   for (const line of lines)
     if (line.says)
       yield {
         ...line.says,
         part: parts.get(line.key)!,
-        diagram: subject.id,
+        diagram,
         rowKey: line.key,
         detail: line.text ?? line.description,
       };

@@ -11,13 +11,12 @@ import { createApp } from '../../api/app.ts';
 import { openEmbedded } from '../../api/db/open-cluster.ts';
 import { type Server, withConnection } from '../../api/db/server.ts';
 import { openStore, type Store } from '../../api/db/store.ts';
-import { storeReading } from '../../api/diagrams/store-reading.ts';
-import { uploadDiagram } from '../../api/diagrams/upload-diagram.ts';
 import { postgresEngine } from '../../api/search/postgres.ts';
 import { drawInChild } from '../../api/work/draw-in-child.ts';
 import { readHere } from '../api/routes/bench.ts';
 import { Chance } from '../documents/random.ts';
 import type { Asker, Round } from './asker.ts';
+import { fillBench } from './fill-bench.ts';
 import { largeCatalogue } from './large-catalogue.ts';
 import type { Measured } from './measured.ts';
 import type { Latencies } from './open-loop.ts';
@@ -53,41 +52,15 @@ export async function benchFind({ lines, folder }: FindOptions): Promise<Measure
   }
 }
 
-/** Takes the lists in as documents are taken in, unless it was done before; answers the bench. */
+/** Fills the bench, unless it was done before; answers which it is. */
 async function fill(store: Store, mark: string, lines: number): Promise<string> {
   if (existsSync(mark)) return readFile(mark, 'utf8');
   const workshop = randomUUID();
   await store.createWorkshop({ id: workshop, name: 'Bench' });
-  const start = performance.now();
-  let done = 0;
-  for (const { maker, model, read } of largeCatalogue(lines)) {
-    await store.inWorkshop(workshop, tx =>
-      uploadDiagram(tx, {
-        maker,
-        model,
-        duty: 'ordinary',
-        name: 'list.csv',
-        mediaType: 'text/csv',
-        bytes: Buffer.from(`${maker} ${model} ${done}`),
-      }),
-    );
-    await storeReading(store, (await store.claimDiagram(600))!, read);
-    done += read.rows.length;
-    // Statistics before the server takes them by itself, which is a minute later.
-    if ([5_000, 25_000, 100_000, 300_000].includes(done)) await asOwner(store.server, 'analyze');
-    if (done % 50_000 === 0)
-      console.error(`  ${done} lines in ${Math.round((performance.now() - start) / 1000)} s`);
-  }
-  await asOwner(store.server, 'vacuum (analyze)');
+  await fillBench(store, workshop, largeCatalogue(lines));
   await writeFile(mark, workshop);
   return workshop;
 }
-
-const asOwner = (server: Server, statement: string) =>
-  withConnection(server, 'fettle_admin', async sql => {
-    await sql`set role fettle_owner`;
-    await sql.unsafe(statement);
-  });
 
 async function ask(store: Store, workshop: string): Promise<Measured[]> {
   const app = createApp({
