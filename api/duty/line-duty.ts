@@ -1,6 +1,7 @@
 import { type SQL, sql } from 'drizzle-orm';
 import { type Duty, isCritical } from '../../indexer/index.ts';
 import type { DutyAnswer } from '../answers/index.ts';
+import { anyOf, planned } from '../db/planned.ts';
 import type { Tx } from '../db/store.ts';
 
 /** What is known of a line or model before anybody has said anything. */
@@ -33,7 +34,20 @@ const deepest = 8;
  * question is answered, what a word on its lists proposes.
  */
 export async function lineDuties(tx: Tx, which: SQL): Promise<Map<string, DutyAnswer>> {
-  const rows = await tx.execute<{ line: string; depth: number | null } & Partial<Said>>(sql`
+  return new Map((await told(tx, which)).map(({ line, duty }) => [line, duty]));
+}
+
+/** Those of the parts that a critical line names. */
+export async function criticalParts(tx: Tx, parts: string[]): Promise<Set<string>> {
+  if (parts.length === 0) return new Set();
+  const lines = await told(tx, sql`row.part = ${anyOf(parts)}`);
+  return new Set(lines.filter(({ duty }) => duty.critical).map(({ part }) => part!));
+}
+
+async function told(tx: Tx, which: SQL): Promise<{ line: string; part: string | null; duty: DutyAnswer }[]> {
+  const rows = await planned<{ line: string; part: string | null; depth: number | null } & Partial<Said>>(
+    tx,
+    sql`
     with recursive line as (
       select row.id, row.diagram, row.key, row.part, diagram.model
       from row join diagram on diagram.id = row.diagram
@@ -66,19 +80,19 @@ export async function lineDuties(tx: Tx, which: SQL): Promise<Map<string, DutyAn
       -- A list for several models has one answer for its own name and may have one for each: the gravest counts.
       order by spoken_of.diagram, duty.duty in ('ordinary', 'not-stated'), duty.standing <> 'confirmed', duty.model
     )
-    select line.id as line, nearest.depth,
+    select line.id as line, line.part, nearest.depth,
            coalesce(nearest.duty, of_list.duty) as duty,
            coalesce(nearest.standing, of_list.standing) as standing,
            case when nearest.line is null then of_list.word else nearest.word end as word
     from line
     left join nearest on nearest.line = line.id
-    left join of_list on of_list.diagram = line.diagram`);
-  return new Map(
-    rows.map(({ line, depth, duty, standing, word }) => {
-      const from = depth === null ? 'model' : depth === 0 ? 'part' : 'assembly';
-      return [line, duty && standing ? dutyAnswer({ duty, standing, word: word ?? null }, from) : notStated];
-    }),
+    left join of_list on of_list.diagram = line.diagram`,
   );
+  return rows.map(({ line, part, depth, duty, standing, word }) => {
+    const from = depth === null ? 'model' : depth === 0 ? 'part' : 'assembly';
+    const said = duty && standing ? { duty, standing, word: word ?? null } : null;
+    return { line, part, duty: dutyAnswer(said, from) };
+  });
 }
 
 /** The duty that counts where several lines take one part: a critical one before any other, a stated before none. */

@@ -3,9 +3,9 @@ import { foldNumber } from '../../indexer/index.ts';
 import { notAnApproval } from '../../indexer/verdict.ts';
 import type { PartHit } from '../answers/index.ts';
 import type { Tx } from '../db/store.ts';
+import { criticalParts } from '../duty/line-duty.ts';
 import { partRefs } from '../parts/part-refs.ts';
 import type { Engine } from '../search/engine.ts';
-import { criticalParts } from './critical.ts';
 
 /** How many parts a search answers. */
 const most = 50;

@@ -8,13 +8,14 @@ import {
   parseSize,
   type Size,
 } from '../../indexer/index.ts';
-import type { NearSize } from '../answers/index.ts';
+import type { NearSize, SizeHit } from '../answers/index.ts';
 import type { Tx } from '../db/store.ts';
 import { sizeHits } from './size-hits.ts';
 
 /** A size near another; `confusable` where a person could take one for the other. */
 export interface Near {
   size: string;
+  to: string;
   confusable: boolean;
 }
 
@@ -40,7 +41,7 @@ export async function nearestSizes(tx: Tx, size: string, most: number): Promise<
         Number(b.confusable) - Number(a.confusable) || a.distance - b.distance || (a.size < b.size ? -1 : 1),
     )
     .slice(0, most)
-    .map(({ size, confusable }) => ({ size, confusable }));
+    .map(({ size: other, confusable }) => ({ size: other, to: size, confusable }));
 }
 
 /** Sizes that parts here have, of the same thread and lengths not far off, or of the same lengths and a thread like it. */
@@ -84,17 +85,22 @@ const distance = (lengths: Neighbourhood['lengths']): SQL =>
 
 /** The same as they are answered, each with what differs. */
 export async function nearSizes(tx: Tx, size: string, most: number): Promise<NearSize[]> {
-  const wanted = parseSize(size);
-  if (!wanted) return [];
   const near = await nearestSizes(tx, size, most);
-  const confusable = new Map(near.map(one => [one.size, one.confusable]));
-  const hits = await sizeHits(
-    tx,
-    near.map(one => one.size),
+  return asNear(
+    near,
+    await sizeHits(
+      tx,
+      near.map(one => one.size),
+    ),
   );
-  return hits.map(hit => ({
-    ...hit,
-    confusable: confusable.get(hit.size) ?? false,
-    differences: compareSizes(wanted, parseSize(hit.size)!),
-  }));
+}
+
+/** Near sizes as they are answered, from what is known of each. */
+export function asNear(near: readonly Near[], hits: readonly SizeHit[]): NearSize[] {
+  const hitOf = new Map(hits.map(hit => [hit.size, hit]));
+  return near.flatMap(({ size, to, confusable }) => {
+    const hit = hitOf.get(size);
+    const differences = compareSizes(parseSize(to)!, parseSize(size)!);
+    return hit ? [{ ...hit, confusable, differences }] : [];
+  });
 }

@@ -2,8 +2,9 @@ import { sql } from 'drizzle-orm';
 import { designationsOf, parseSize } from '../../indexer/index.ts';
 import { notAnApproval } from '../../indexer/verdict.ts';
 import type { SizeHit } from '../answers/index.ts';
+import { planned, textArray } from '../db/planned.ts';
 import type { Tx } from '../db/store.ts';
-import { criticalSizes } from './critical.ts';
+import { criticalSizes } from '../duty/critical-sizes.ts';
 
 /** Sizes as a list shows them, in the order given, with how many parts and models here have each. */
 export async function sizeHits(tx: Tx, sizes: string[]): Promise<SizeHit[]> {
@@ -13,10 +14,13 @@ export async function sizeHits(tx: Tx, sizes: string[]): Promise<SizeHit[]> {
   });
   if (parsed.length === 0) return [];
   // Counted in one index each, however many parts there are.
-  const counts = await tx.execute<{ size: string; parts: number; models: number }>(sql`
+  const counts = await planned<{ size: string; parts: number; models: number }>(
+    tx,
+    sql`
     select asked.size, (select count(*)::int from part where part.size = asked.size) as parts,
            (select count(*)::int from size_model where size_model.size = asked.size) as models
-    from jsonb_array_elements_text(${JSON.stringify(sizes)}::jsonb) as asked(size)`);
+    from unnest(${textArray(sizes)}::text[]) as asked(size)`,
+  );
   const countOf = new Map(counts.map(row => [row.size, row]));
   const critical = await criticalSizes(tx, sizes);
   return parsed.map(({ size, category, dims, implied }) => ({

@@ -3,9 +3,9 @@ import { designationsOf, parseSize, toolsOf } from '../../indexer/index.ts';
 import { notAnApproval } from '../../indexer/verdict.ts';
 import type { SizeAnswer } from '../answers/index.ts';
 import type { Tx } from '../db/store.ts';
+import { criticalSizes } from '../duty/critical-sizes.ts';
 import { openAttrs } from '../ordering/gather-pool.ts';
 import { refuse } from '../refusal.ts';
-import { criticalSizes } from './critical.ts';
 import { nearSizes } from './near-sizes.ts';
 import { usesOf } from './uses-of.ts';
 

@@ -1,5 +1,6 @@
 import { sql } from 'drizzle-orm';
 import type { Use } from '../answers/index.ts';
+import { anyOf } from '../db/planned.ts';
 import type { Tx } from '../db/store.ts';
 import { listLines } from '../parts/list-lines.ts';
 import { partRefs } from '../parts/part-refs.ts';
@@ -43,7 +44,7 @@ async function usesIn(tx: Tx, size: string, models: string[]): Promise<Use[]> {
       select id from diagram where model in ${models}
       union select diagram from model_column where model in ${models})`);
   if (rows.length === 0) return [];
-  const taking = sql`row.id in ${rows.map(row => row.id)}`;
+  const taking = sql`row.id = ${anyOf(rows.map(row => row.id))}`;
   const wanted = new Set(models);
   const lines = (await listLines(tx, taking)).filter(line => wanted.has(line.model.id));
   const parts = await partRefs(tx, [...new Set(lines.flatMap(line => line.part ?? []))]);

@@ -25,9 +25,11 @@ export async function modelSummaries(tx: Tx, which?: SQL): Promise<ModelSummary[
       id: model.id,
       name: model.name,
       maker: { id: maker.id, name: maker.name },
-      diagrams: sql<number>`(select count(*)::int from diagram
-                             where diagram.state <> 'removed' and (diagram.model = ${model.id} or exists
-                               (select from model_column where diagram = diagram.id and model = ${model.id})))`,
+      diagrams: sql<number>`(select count(*)::int from (
+                               select id from diagram where diagram.model = ${model.id} and state <> 'removed'
+                               union
+                               select id from model_column as own join diagram on diagram.id = own.diagram
+                               where own.model = ${model.id} and state <> 'removed') as lists)`,
       lines: sql<number>`(select count(*)::int from row join diagram on diagram.id = row.diagram
                           where diagram.model = ${model.id} and row.outcome = 'taken')
                        + (select count(*)::int from row join model_column as own on own.diagram = row.diagram

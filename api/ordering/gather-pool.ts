@@ -1,6 +1,7 @@
 import { and, inArray, isNull, sql } from 'drizzle-orm';
 import type { Attrs, Dims } from '../../indexer/index.ts';
 import { type CategoryName, openOf, parseSize } from '../../indexer/index.ts';
+import { anyOf } from '../db/planned.ts';
 import { job, part } from '../db/schema/index.ts';
 import type { Tx } from '../db/store.ts';
 import { lineDuties } from '../duty/line-duty.ts';
@@ -102,7 +103,7 @@ async function poolLines(tx: Tx, lists: string[]): Promise<Map<string, PoolLine>
                          and correction.undone_at is null
     where row.diagram in ${lists} and row.outcome = 'taken'
     order by row.position`);
-  const duties = await lineDuties(tx, sql`row.diagram in ${lists}`);
+  const duties = await lineDuties(tx, sql`row.diagram = ${anyOf(lists)}`);
   const bySerial = new Map<string, string[]>();
   const place = (row: { list: string; ref: string }) => `${row.list} ${row.ref}`;
   for (const row of rows) {
@@ -137,7 +138,7 @@ async function poolParts(
     .select({ part, maker: sql<string>`(select maker.name from maker where maker.id = part.maker)` })
     .from(part)
     .where(inArray(part.id, ids));
-  const duties = await lineDuties(tx, sql`row.part in ${ids}`);
+  const duties = await lineDuties(tx, sql`row.part = ${anyOf(ids)}`);
   const partOfLine = await tx.execute<{ id: string; part: string }>(
     sql`select id, part from row where part in ${ids}`,
   );

@@ -1,5 +1,6 @@
 import { type SQL, sql } from 'drizzle-orm';
 import type { LineAnswer } from '../answers/index.ts';
+import { planned } from '../db/planned.ts';
 import type { Tx } from '../db/store.ts';
 import { lineDuties, notStated } from '../duty/line-duty.ts';
 import { ofModel } from '../models/model-lines.ts';
@@ -10,7 +11,9 @@ import { ofModel } from '../models/model-lines.ts';
  */
 export async function listLines(tx: Tx, which: SQL, ofOne?: string): Promise<LineAnswer[]> {
   const asked = ofOne === undefined ? sql`not of_model.family` : sql`of_model.model = ${ofOne}`;
-  const rows = await tx.execute<Omit<LineAnswer, 'duty'> & Record<string, unknown>>(sql`
+  const rows = await planned<Omit<LineAnswer, 'duty'> & Record<string, unknown>>(
+    tx,
+    sql`
     select row.id as row, jsonb_build_object('id', diagram.id, 'name', diagram.name) as diagram,
            jsonb_build_object('id', model.id, 'name', model.name,
                               'maker', jsonb_build_object('id', maker.id, 'name', maker.name)) as model,
@@ -30,7 +33,8 @@ export async function listLines(tx: Tx, which: SQL, ofOne?: string): Promise<Lin
                          and correction.undone_at is null
     left join evidence as said on said.diagram = row.diagram and said.row_key = row.key
     where row.outcome = 'taken' and ${which} and ${asked}
-    order by maker.name, model.name, diagram.created_at, diagram.id, row.position`);
+    order by maker.name, model.name, diagram.created_at, diagram.id, row.position`,
+  );
   const duties = await lineDuties(tx, sql`row.outcome = 'taken' and ${which}`);
   return rows.map(row => ({ ...row, duty: duties.get(row.row) ?? notStated }));
 }

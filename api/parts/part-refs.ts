@@ -1,15 +1,18 @@
 import { sql } from 'drizzle-orm';
 import type { PartRef } from '../answers/index.ts';
+import { anyOf, planned } from '../db/planned.ts';
 import type { Tx } from '../db/store.ts';
 import { ofModel } from '../models/model-lines.ts';
 
 /** Parts by their ids, each with its maker and the models whose lists name it. */
 export async function partRefs(tx: Tx, ids: string[]): Promise<Map<string, PartRef>> {
   if (ids.length === 0) return new Map();
-  const rows = await tx.execute<PartRef & Record<string, unknown>>(sql`
+  const rows = await planned<PartRef & Record<string, unknown>>(
+    tx,
+    sql`
     with used as (
       select row.part, of_model.model from row join diagram on diagram.id = row.diagram ${ofModel}
-      where row.part in ${ids} and not of_model.family
+      where row.part = ${anyOf(ids)} and not of_model.family
       group by row.part, of_model.model
     ),
     named as (
@@ -22,7 +25,8 @@ export async function partRefs(tx: Tx, ids: string[]): Promise<Map<string, PartR
     from part
     join maker on maker.id = part.maker
     left join named on named.part = part.id
-    where part.id in ${ids}`);
+    where part.id = ${anyOf(ids)}`,
+  );
   return new Map(rows.map(row => [row.id, { ...row }]));
 }
 

@@ -1,5 +1,5 @@
 import { sql } from 'drizzle-orm';
-import { timestamp, uuid } from 'drizzle-orm/pg-core';
+import { text, timestamp, uuid } from 'drizzle-orm/pg-core';
 
 /**
  * Every row belongs to a workshop and every key begins with it: primary `(workshop, id)`, foreign and unique keys
@@ -13,3 +13,7 @@ export const randomId = () => uuid('id').notNull().default(sql`gen_random_uuid()
 /** A UTC instant, now unless said otherwise. */
 export const instant = (name: string) =>
   timestamp(name, { withTimezone: true, mode: 'date' }).notNull().defaultNow();
+
+/** The row's name as finding compares it: small, without spaces and hyphens. */
+export const foundAs = () =>
+  text('find_key').notNull().generatedAlwaysAs(sql`translate(lower(name), ' -./_,', '')`);

@@ -1,6 +1,6 @@
 import { sql } from 'drizzle-orm';
 import { foreignKey, pgTable, primaryKey, text, uniqueIndex, uuid } from 'drizzle-orm/pg-core';
-import { instant, randomId, workshopId } from './columns.ts';
+import { foundAs, instant, randomId, workshopId } from './columns.ts';
 import { maker } from './maker.ts';
 
 /** One model of one maker. */
@@ -11,6 +11,7 @@ export const model = pgTable(
     id: randomId(),
     maker: uuid('maker').notNull(),
     name: text('name').notNull(),
+    findKey: foundAs(),
     createdAt: instant('created_at'),
   },
   table => [
