@@ -16,7 +16,7 @@ const parts: Record<Target, string> = {
 };
 
 /** What zod found, as a refusal that names the first field and what it should be. */
-export function refusalOf(target: Target, error: ZodError): Refusal {
+function refusalOf(target: Target, error: ZodError): Refusal {
   const issue = error.issues[0];
   const field = issue?.path.join('.') ?? '';
   if (target === 'param' && issue?.code === 'invalid_format')

@@ -23,7 +23,7 @@ export interface Paper {
 }
 
 /** ISO 216 A4. */
-export const a4: Paper = { width: 210, height: 297, margin: 12 };
+const a4: Paper = { width: 210, height: 297, margin: 12 };
 
 /** The bar that a ruler is laid on, in millimetres. */
 export const checkBar = 100;
@@ -39,7 +39,7 @@ const labelHeight = 5;
 const headHeight = 18;
 
 /** Width and height of a shape, in millimetres. */
-export function extent(shape: GaugeShape): { width: number; height: number } {
+function extent(shape: GaugeShape): { width: number; height: number } {
   if (shape.kind === 'circles') {
     const across = Math.max(...shape.diameters);
     return { width: across, height: across };

@@ -6,7 +6,7 @@ import type { Size } from './size.ts';
 import { toMm } from './units/length.ts';
 
 /** Differences up to this many millimetres are within what a worn part and a plain calliper leave open (common practice). */
-export const fewTenths = 0.3;
+const fewTenths = 0.3;
 
 /** Neighbouring threads of a series lie this share of the larger apart at most: M2.5 and M3, M4 and M5 (common practice). */
 const nextThread = 0.2;

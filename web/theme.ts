@@ -11,7 +11,7 @@ export function theme(): Theme {
 }
 
 /** Puts the theme on the page; call before the first drawing and after every change. */
-export function applyTheme(): void {
+function applyTheme(): void {
   document.documentElement.dataset.theme = theme();
 }
 

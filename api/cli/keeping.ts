@@ -19,7 +19,7 @@ export async function answering(work: () => Promise<unknown>): Promise<number> {
   }
 }
 
-export const dataFolder = (env: NodeJS.ProcessEnv) => env.FETTLE_DATA ?? './data';
+const dataFolder = (env: NodeJS.ProcessEnv) => env.FETTLE_DATA ?? './data';
 
 /** The program that serves the embedded data folder; null where none does, or the data lies on a server. */
 export const servingProgram = (env: NodeJS.ProcessEnv): Promise<Announced | null> =>

@@ -1,7 +1,7 @@
 import { statfs } from 'node:fs/promises';
 
 /** Free bytes on the disk of a folder, as an ordinary user may use them. */
-export async function freeBytes(folder: string): Promise<number> {
+async function freeBytes(folder: string): Promise<number> {
   const disk = await statfs(folder);
   return disk.bavail * disk.bsize;
 }

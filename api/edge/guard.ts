@@ -7,7 +7,7 @@ import type { AppEnv } from './bench.ts';
 
 const mebibyte = 1024 * 1024;
 /** The largest document taken in, and the largest request of any other kind. */
-export const largestUpload = 25 * mebibyte;
+const largestUpload = 25 * mebibyte;
 const largestRequest = 8 * mebibyte;
 
 const names = ['127.0.0.1', 'localhost', '[::1]'];

@@ -4,7 +4,7 @@ import type { Measure } from '../reading/measures.ts';
 import type { LabelMeanings } from './definition.ts';
 
 /** The dimension a labelled size is, in one category; undefined where the label says nothing here. */
-export function meaningOf(measure: Measure, labels: LabelMeanings): string | undefined {
+function meaningOf(measure: Measure, labels: LabelMeanings): string | undefined {
   if (measure.label === null) return undefined;
   return (measure.labelUpper ? labels[measure.label.toUpperCase()] : undefined) ?? labels[measure.label];
 }

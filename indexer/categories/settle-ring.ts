@@ -79,7 +79,7 @@ function orderTaught(
 }
 
 /** Which of three printed sizes is which, judged by the line alone. */
-export function orderRing(sizes: readonly Measure[], isListed: IsListed): RingOrder {
+function orderRing(sizes: readonly Measure[], isListed: IsListed): RingOrder {
   // Only whether one or more orders are published matters, so the search ends with the second.
   let first: Order | undefined;
   let only = true;

@@ -8,7 +8,7 @@ import { coarsePitch, metricThreadsOf, olderJapaneseThreads } from '../standards
 import { inch, mm, toMm, type Um } from '../units/length.ts';
 
 /** Whether a size behind a metric thread is one of its pitches: ISO 261, or the older Japanese ones. */
-export function isPitch(thread: Thread, size: Measure): boolean {
+function isPitch(thread: Thread, size: Measure): boolean {
   if (thread.kind !== 'metric' || size.fraction) return false;
   return (
     metricThreadsOf(thread.major).some(t => t.pitch === size.um) ||

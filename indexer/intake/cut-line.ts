@@ -34,7 +34,7 @@ const sizeGoesOn =
 /** A description that goes on to its quantity, and beyond it to words that belong to no part's name. */
 const endsInCount = /[^x×*/\s]\s(?:\d{1,2}|A\/?R|-)$/i;
 /** Lines of more words are no table's. */
-export const mostWords = 40;
+const mostWords = 40;
 
 export interface Cut {
   cells: string[];

@@ -13,7 +13,7 @@ export interface Quantity {
 }
 
 /** "As required", in the words and letters of printed lists (common practice), seven languages. */
-export const asRequiredPattern =
+const asRequiredPattern =
   /^(?:a\.?\s?\/?\s?r\.?|as\s+re(?:quired|q'?d?\.?)|as\s+need(?:ed|\.)?|select(?:\s+(?:as\s+required|to\s+(?:fit|suit)|at\s+assembly|fit))?|n\.?\s?b\.?|nach\s+bedarf|je\s+nach\s+bedarf|bei\s+bedarf|bedarf|s\.?\s?b\.?|selon\s+besoins?|suivant\s+besoins?|au\s+besoin|q\.?\s?b\.?|quanto\s+basta|(?:secondo|a\s+seconda\s+del)\s+(?:necessit[àa]|bisogno)|al\s+bisogno|se\s+necessario|seg[úu]n\s+(?:se\s+requiera|necesidad|sea\s+necesario)|s\.?\s?n\.?|lo\s+necesario|naar\s+behoefte|indien\s+nodig|zoveel\s+(?:als\s+)?nodig|適量|適宜|必要数|必要量|必要に応じて|現合|選択)$/i;
 
 const referencePattern =

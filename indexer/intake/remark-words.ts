@@ -9,7 +9,7 @@ const refToken = String.raw`\d{1,4}[A-Za-z]?`;
 const through = String.raw`\s*(?:-|–|—|~|〜|～|\bto\b|\bthrough\b|\bthru\b|\bbis\b|\bau\b|à|\bal?\b|\btot\b|\bt\/m\b)\s*`;
 const refRange = `${refToken}(?:${through}${refWord}${refToken})?`;
 const and = String.raw`\s*(?:,|;|&|\+|、|\band\b|\bund\b|\bet\b|\be\b|\by\b|\ben\b)\s*(?:(?:and|und|et|y|en)\s+)?`;
-export const refList = `${refRange}(?:${and}${refWord}${refRange})*`;
+const refList = `${refRange}(?:${and}${refWord}${refRange})*`;
 export const rangePattern = new RegExp(`(${refToken})(?:${through}${refWord}(${refToken}))?`, 'giu');
 
 const includeWords = any(

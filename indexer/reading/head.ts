@@ -93,7 +93,7 @@ function isUnknownWord(tokens: readonly Token[], at: number): boolean {
 }
 
 /** The languages that most of the line's words are of, English first; or the one that is known. */
-export function languagesOf(hits: readonly Hit[], known: string | undefined): string[] {
+function languagesOf(hits: readonly Hit[], known: string | undefined): string[] {
   if (known) return [known];
   const langs: string[] = [];
   const counts: number[] = [];

@@ -47,7 +47,7 @@ function opensCell(tokens: readonly Token[], { first, last }: Hit, after: number
 }
 
 /** Whether the number at a token counts what is in a pack. */
-export const isPack = (tokens: readonly Token[], hits: readonly Hit[], at: number) =>
+const isPack = (tokens: readonly Token[], hits: readonly Hit[], at: number) =>
   hits.some(
     h =>
       h.entries.some(e => e.meaning.kind === 'label' && e.meaning.label === 'pack') &&

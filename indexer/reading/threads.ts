@@ -21,7 +21,7 @@ const seriesWords = new Set(['unc', 'unf', 'un', 'unef', 'uns', 'nc', 'nf', 'bsf
 const classWords = new Set(['a', 'b']);
 
 /** Number sizes of the unified thread: 0.060 in and 0.013 in for each number (ASME B1.1). */
-export const numberSizeMajor = (number: number): Um => inch(0.06 + 0.013 * number);
+const numberSizeMajor = (number: number): Um => inch(0.06 + 0.013 * number);
 
 /** A British Association major diameter: 6 p^1.2 with p = 0.9^number, to two figures (BS 93). */
 const baMajor = (number: number): Um => mm(Number((6 * 0.9 ** (1.2 * number)).toPrecision(2)));

@@ -160,7 +160,7 @@ const inches = defineTable(
 export const hexKeySizes: readonly Um[] = keys.rows.map(row => row.key);
 
 /** Sizes of inch keys, in micrometres, smallest first. */
-export const inchHexKeySizes: readonly Um[] = [
+const inchHexKeySizes: readonly Um[] = [
   ...new Set(inches.rows.flatMap(row => [row.cap, row.button ?? row.cap, row.flat ?? row.cap, row.set])),
 ].sort((a, b) => a - b);
 

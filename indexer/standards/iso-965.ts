@@ -158,12 +158,10 @@ export interface ThreadSize {
 }
 
 /** Pitch diameter of the basic profile, in micrometres (ISO 724). */
-export const basicPitchDiameter = ({ nominal, pitch }: ThreadSize): Um =>
-  Math.round(nominal - 0.649519 * pitch);
+const basicPitchDiameter = ({ nominal, pitch }: ThreadSize): Um => Math.round(nominal - 0.649519 * pitch);
 
 /** Internal minor diameter of the basic profile, in micrometres (ISO 724). */
-export const basicMinorDiameter = ({ nominal, pitch }: ThreadSize): Um =>
-  Math.round(nominal - 1.082532 * pitch);
+const basicMinorDiameter = ({ nominal, pitch }: ThreadSize): Um => Math.round(nominal - 1.082532 * pitch);
 
 /** Up to M1.4 ISO 965-2 has 6h and 5H. */
 const smallest = ({ nominal }: ThreadSize) => nominal <= 1400;

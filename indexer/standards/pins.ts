@@ -2,13 +2,13 @@ import { mm, type Um } from '../units/length.ts';
 import { defineTable, indexBy, larger, rising, unique } from './table.ts';
 
 /** Standard lengths of parallel, dowel, spring and taper pins, in micrometres. */
-export const pinLengths: readonly Um[] = [
+const pinLengths: readonly Um[] = [
   2, 3, 4, 5, 6, 8, 10, 12, 14, 16, 18, 20, 22, 24, 26, 28, 30, 32, 35, 40, 45, 50, 55, 60, 65, 70, 75, 80,
   85, 90, 95, 100, 120, 140, 160, 180, 200,
 ].map(mm);
 
 /** Standard lengths of cotter pins, in micrometres (ISO 1234). */
-export const cotterLengths: readonly Um[] = [
+const cotterLengths: readonly Um[] = [
   4, 5, 6, 8, 10, 12, 14, 16, 18, 20, 22, 25, 28, 32, 36, 40, 45, 50, 56, 63, 71, 80, 90, 100, 112, 125, 140,
   160, 180, 200, 224, 250, 280,
 ].map(mm);

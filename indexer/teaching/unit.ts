@@ -74,7 +74,7 @@ const said = new RegExp(
 const isInches = new RegExp(`^(?:${inchWords})$`, 'iu');
 
 /** The unit that words state for sizes: "All dimensions in mm", "Size (in)". */
-export function unitSaid(text: string): Unit | null {
+function unitSaid(text: string): Unit | null {
   const unit = said.exec(text)?.[1];
   return unit === undefined ? null : isInches.test(unit) ? 'in' : 'mm';
 }

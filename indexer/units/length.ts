@@ -33,7 +33,7 @@ export const writeMillimetres = (mm: number): string =>
   String(Math.round(mm * umPerMillimetre) / umPerMillimetre);
 
 /** Two lengths this near, in micrometres, are one: what rounding to the micrometre and unit conversion cost. */
-export const sameWithin: Um = 3;
+const sameWithin: Um = 3;
 
 /**
  * Half the interval of the last printed digit, in micrometres. One decimal, or none, meets only itself:

@@ -6,7 +6,7 @@ import { Refused, Waiting } from '../ui/states.tsx';
 import { progressOf } from './follow.ts';
 
 /** Follows the reading of a diagram that is not done yet; when it is, all that shows it is asked anew. */
-export function useProgress(diagram: DiagramAnswer): Progress {
+function useProgress(diagram: DiagramAnswer): Progress {
   const client = useQueryClient();
   const { id, state } = diagram;
   const [progress, setProgress] = useState<Progress>(diagram);
@@ -70,7 +70,7 @@ export function ReadingState({ diagram }: { diagram: DiagramAnswer }) {
 }
 
 /** The count, and what wants checking. */
-export function ReadyLine({ diagram: { counts } }: { diagram: DiagramAnswer }) {
+function ReadyLine({ diagram: { counts } }: { diagram: DiagramAnswer }) {
   const check = counts.doubtful > 0 ? `, ${counts.doubtful} to check` : ', none to check';
   return (
     <span>

@@ -21,7 +21,7 @@ export const dutyWords: Record<Duty, string> = {
 };
 
 /** Why a thing counts as it does: who said so, or which printed word proposed it. */
-export function dutySource({ standing, word, critical }: DutyAnswer): string {
+function dutySource({ standing, word, critical }: DutyAnswer): string {
   if (standing === 'confirmed') return 'Answered by a person.';
   if (word)
     return `The list says “${word}”${critical ? ', so it counts as critical until somebody answers' : ''}.`;

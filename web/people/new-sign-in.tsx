@@ -1,6 +1,6 @@
 import { Field } from '../ui/controls.tsx';
 
-export const shortest = 12;
+const shortest = 12;
 
 /** What is wrong with a new password so far; null while nothing is. */
 export const wrongPassword = (password: string): string | null =>

@@ -71,14 +71,6 @@ export function Triangle() {
   );
 }
 
-export function Chevron() {
-  return (
-    <svg className="mark chevron" viewBox="0 0 9 6" aria-hidden="true">
-      <path d="M1 1L4.5 4.5L8 1" className="edge medium" />
-    </svg>
-  );
-}
-
 export function Cross() {
   return (
     <svg className="mark cross" viewBox="0 0 10 10" aria-hidden="true">

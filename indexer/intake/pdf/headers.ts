@@ -73,7 +73,7 @@ const naming = new Set<Role>(['description', 'partNumber']);
 const counting = new Set<Role>(['ref', 'qty', 'partNumber', 'price', 'model']);
 
 /** True for titles of a parts list: something that names a part, something else that counts or refers. */
-export function isListHeader(texts: readonly string[]): boolean {
+function isListHeader(texts: readonly string[]): boolean {
   if (!headerOf(texts) || texts.some(text => blockWords.test(text))) return false;
   const roles = texts.flatMap(text => {
     const found = headerRoles(text);

@@ -45,7 +45,7 @@ class Port {
 }
 
 /** What is painted on a page, as pdf.js lists it: its operators and the arguments of each. */
-export class PaintedList {
+class PaintedList {
   operators: number[][] = [];
   arguments: unknown[][] = [];
 

@@ -16,8 +16,6 @@ export function times(outer: Matrix, inner: Matrix): Matrix {
   ];
 }
 
-export const moved = (m: Matrix, x: number, y: number): Matrix => times(m, [1, 0, 0, 1, x, y]);
-
 export const mapX = (m: Matrix, x: number, y: number): number => m[0] * x + m[2] * y + m[4];
 export const mapY = (m: Matrix, x: number, y: number): number => m[1] * x + m[3] * y + m[5];
 
@@ -45,10 +43,3 @@ export const meet = (a: Box, b: Box): Box => ({
 
 export const holds = (box: Box, x: number, y: number): boolean =>
   x >= box.left && x <= box.right && y >= box.top && y <= box.bottom;
-
-export const around = (a: Box, b: Box): Box => ({
-  left: Math.min(a.left, b.left),
-  top: Math.min(a.top, b.top),
-  right: Math.max(a.right, b.right),
-  bottom: Math.max(a.bottom, b.bottom),
-});

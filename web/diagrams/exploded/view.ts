@@ -16,7 +16,7 @@ export interface Point {
   y: number;
 }
 
-export const mostZoom = 12;
+const mostZoom = 12;
 
 /** The page's extent in pixels at zoom 1: as large as the pane holds whole. */
 export function wholePage(page: Extent, pane: Extent): Extent {
@@ -68,7 +68,7 @@ export function centredOn(spot: Point, zoom: number, view: View, whole: Extent, 
 }
 
 /** How near a tap must be to a balloon to mean it, in pixels: half a fingertip. */
-export const fingertip = 22;
+const fingertip = 22;
 
 /** The spot nearest to a point of the pane, within a fingertip; null where there is none. */
 export function nearest<Spot extends Point>(
