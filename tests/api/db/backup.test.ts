@@ -371,7 +371,11 @@ describe('what is no good is refused, saying what and the remedy, and changes no
     const bytes = await changed((_, manifest) =>
       manifest.schema.push(...Array(90).fill({ name: 'x', sha256: 'x' })),
     );
-    await expectRefused(bytes, 'backup-newer', /schema version 9\d; this program knows versions up to \d+/);
+    await expectRefused(
+      bytes,
+      'backup-newer',
+      /schema version \d{2,3}; this program knows versions up to \d+/,
+    );
   });
   test('another schema', async () => {
     const bytes = await changed((_, manifest) => Object.assign(manifest.schema[0]!, { sha256: 'x' }));
