@@ -112,7 +112,8 @@ export function* largeCatalogue(lines: number): Generator<LargeList> {
     const named = new Chance(model + 1);
     yield {
       maker: `${word(new Chance(90_000 + maker))} ${maker + 1}`,
-      model: `${word(named)} ${named.whole(1, 90)}${named.pick(['', 'A', 'B', 'S'])}`,
+      // Of a maker's models no two have one name: each of them has a number of its own.
+      model: `${word(named)} ${10 + Math.floor(model / makers)}${named.pick(['', 'A', 'B', 'S'])}`,
       read: document(
         Array.from({ length: Math.min(linesOfAModel, lines - model * linesOfAModel) }, (_, at) =>
           rowOf(maker, named.whole(0, partsOfAMaker - 1), at, readings),
