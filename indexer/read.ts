@@ -100,11 +100,15 @@ function dropInside(line: Line, { first, last }: Designation): void {
     .filter(g => g.thread || g.measures.length > 0);
 }
 
+/** So many times the most that is believed is no size at all, but a number of something. */
+const beyondBelief = 4;
+
 function checkLimits(claim: Claim, definition: CategoryDefinition): void {
   for (const { key, label, limits } of definition.dims) {
     const um = claim.lengths.get(key);
-    if (um !== undefined && limits && (um < limits[0] || um > limits[1]))
-      claim.doubt(`a ${label} of ${um / 1000} mm is not believable`);
+    if (um === undefined || !limits || (um >= limits[0] && um <= limits[1])) continue;
+    claim.doubt(`a ${label} of ${um / 1000} mm is not believable`);
+    if (um > limits[1] * beyondBelief) claim.lengths.delete(key);
   }
   const inside = claim.lengths.get('bore') ?? claim.lengths.get('id');
   const outside = claim.lengths.get('od');

@@ -19,6 +19,9 @@ const inverted = (phrase: string): string | null => {
   return cut < 0 || /\d/.test(phrase) ? null : `${phrase.slice(cut + 1)} , ${phrase.slice(0, cut)}`;
 };
 
+/** Kinds whose turned names mean nothing else: a washer spring is no spring. */
+const runTogether = new Set<string>(['retaining-ring', 'pin', 'washer', 'seal']);
+
 function buildDictionary(): Dictionary {
   const words = new Dictionary();
   const each = (
@@ -37,6 +40,9 @@ function buildDictionary(): Dictionary {
       words.add(phrase, lang, { kind: 'noun', category: name, attrs });
       const turned = lang === 'en' ? inverted(phrase) : null;
       if (turned) words.add(turned, lang, { kind: 'noun', category: name, attrs });
+      // … and some leave out the comma: PIN SPRING, RING-SNAP
+      if (turned && runTogether.has(name))
+        words.add(turned.replace(' , ', ' '), lang, { kind: 'noun', category: name, attrs });
     });
     each(own.modifiers, (phrase, lang, attrs) =>
       words.add(phrase, lang, { kind: 'modifier', category: name, attrs }),

@@ -162,7 +162,10 @@ export function settleRing(
       claim.doubt('more sizes than this part has');
       break;
     }
-    if (group.joined) break;
+    if (group.joined) {
+      giveAcross(claim, line, used, across);
+      break;
+    }
   }
   const [i, o, t] = [inside, outside, across].map(key => claim.lengths.get(key));
   if (
@@ -180,6 +183,14 @@ export function settleRing(
     claim.doubt('the outside diameter is not larger than the inside');
     claim.features.add('contradiction');
   }
+}
+
+/** Beside inside and outside printed together a size with its unit is how thick: 6x10, 0.1 mm. */
+function giveAcross(claim: Claim, line: Line, used: ReadonlySet<Measure>, across: string): void {
+  if (claim.has(across)) return;
+  const lone = unlabelledGroups(line, used).filter(g => !g.joined && !g.threaded);
+  const [size] = lone[0]?.measures ?? [];
+  if (lone.length === 1 && size?.unitStated) claim.measure(across, size);
 }
 
 /** Two sizes: inside and outside, or the two that labels left open, in that order. */

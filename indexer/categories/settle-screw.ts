@@ -92,7 +92,11 @@ function settleShoulder(claim: Claim, line: Line): boolean {
   const sizes = group?.measures.filter(m => m.label === null || m.label === 'length') ?? [];
   if (!group?.thread || !thread) return false;
   const [first, second] = sizes;
-  if (names.size === 1) {
+  const front = line.groups.find(g => !g.thread && !g.joined && g.last < group.first)?.measures[0];
+  if (names.size === 1 && sizes.length === 1 && front?.label === null) {
+    claim.measure('dia', front);
+    claim.measure('length', first!);
+  } else if (names.size === 1) {
     if (!first?.diameter || !second) return false;
     claim.measure('dia', first);
     claim.measure('length', second);

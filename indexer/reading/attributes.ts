@@ -108,7 +108,10 @@ const isInCode = ({ tokens }: Line, { first, last }: Hit) =>
   first === last &&
   tokens[first]!.text.length <= 2 &&
   tokens[first + 1]?.gap === 0 &&
-  tokens[first + 1]!.kind === 'number';
+  (tokens[first + 1]!.kind === 'number' ||
+    (tokens[first + 1]!.text === '-' &&
+      tokens[first + 2]?.gap === 0 &&
+      tokens[first + 2]!.kind === 'number'));
 
 /** What the section's title that names the part says of it besides: Button head screws, Federringe. A table's may group several. */
 export function gatherFromHeading(claim: Claim, { heading }: Line): void {

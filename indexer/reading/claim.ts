@@ -78,8 +78,11 @@ export class Claim {
   attr(key: string, value: string | boolean, place?: Place): void {
     const stated = this.attrs[key];
     const agreed = stated === undefined ? { kept: value } : agree(key, stated, value);
-    if (agreed === 'contradict') this.contradict(`the ${key} is said to be ${stated} and ${value}`);
-    else if (agreed.kept !== stated) {
+    if (agreed === 'contradict') {
+      this.contradict(`the ${key} is said to be ${stated} and ${value}`);
+      // left and right are both of them, and neither is which
+      if (key === 'side') delete this.attrs[key];
+    } else if (agreed.kept !== stated) {
       this.attrs[key] = agreed.kept;
       if (place) this.span(key, place);
     }

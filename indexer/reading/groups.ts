@@ -119,6 +119,15 @@ function inOrder(threads: readonly Thread[], measures: readonly Measure[]): read
   return parts;
 }
 
+/**
+ * 6 x 10 x .2: one figure behind a point that has none in front, beside whole numbers that are no inches: millimetres whose nought
+ * was left out.
+ */
+const isBarePoint = (measures: readonly Measure[]) =>
+  measures.every(m =>
+    m.unitStated ? !m.fraction && m.decimals === 1 && m.value < 1 : m.whole && m.value >= 4,
+  );
+
 /** A unit printed once holds for the group: 5x11x4 mm, 1/8 x 1/2 in. */
 export function spreadUnit(group: Group): void {
   let unit: 'mm' | 'in' | null = null;
@@ -130,6 +139,10 @@ export function spreadUnit(group: Group): void {
     stated++;
   }
   if (unit === null || stated === group.measures.length) return;
+  if (unit === 'in' && isBarePoint(group.measures)) {
+    group.measures = group.measures.map(m => (m.unitStated ? { ...inUnit(m, 'mm'), unitStated: false } : m));
+    return;
+  }
   const spread = unit;
   group.measures = group.measures.map(m => (m.unitStated ? m : { ...inUnit(m, spread), unitStated: true }));
 }

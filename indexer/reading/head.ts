@@ -206,7 +206,7 @@ function nounsIn(
     if (hit.first < first || hit.last > last || labels.has(hit.first)) continue;
     if (nouns.length > 0 && isContainer(tokens, hit.first) && isLubricant(nouns.at(-1)!.entry)) continue;
     const entry = preferred(hit.nouns, languages, groups);
-    const describes = (hit.kinds & kindBits.modifier) !== 0 && isPlain(entry);
+    const describes = (hit.kinds & kindBits.modifier) !== 0 && (isPlain(entry) || isSeat(entry, nouns[0]));
     const front = nouns[0];
     const behindSize =
       front && !isPlain(front.entry) && groups.some(g => g.first > front.hit.last && g.last < hit.first);
@@ -224,6 +224,22 @@ const containers = new Set(
 const isContainer = (tokens: readonly Token[], at: number) =>
   containers.has(tokens[at]!.text) && (tokens[at - 1]?.kind !== 'word' || tokens[at]!.text === 'tube');
 const isLubricant = ({ meaning }: Entry) => meaning.kind === 'noun' && meaning.category === 'lubricant';
+
+/** A shaft behind a ring's or bearing's size is what it sits on: circlip 8 mm shaft. */
+const isSeat = ({ meaning }: Entry, front: Noun | undefined) =>
+  meaning.kind === 'noun' &&
+  meaning.category === 'shaft' &&
+  front !== undefined &&
+  categoriesOf([front.entry]).some(c => seated.has(c));
+const seated = new Set<CategoryName>([
+  'retaining-ring',
+  'bearing',
+  'bushing',
+  'seal',
+  'o-ring',
+  'washer',
+  'gear',
+]);
 
 const isPlain = ({ meaning }: Entry) => meaning.kind === 'noun' && meaning.category === 'plain';
 

@@ -57,7 +57,9 @@ export function isInstruction({ tokens, threads, groups }: Line): boolean {
   if (at === 0 && first.text === 'for' && meantFor.has(tokens[1]?.text ?? '')) return true;
   if (verbs.has(first.text) && isTold(tokens, at)) return true;
   if (verbs.has(first.text))
-    return tokens.some((t, i) => i > at && articles.has(t.text) && tokens[i + 1]?.gap !== 0);
+    return tokens.some(
+      (t, i) => i > at && articles.has(t.text) && t.gap > 0 && (tokens[i + 1]?.gap ?? 0) > 0,
+    );
   const last = tokens.findLast(t => t.kind === 'word')!;
   return last !== first && lastVerbs.has(last.text);
 }

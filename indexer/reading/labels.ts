@@ -5,8 +5,8 @@ export const labels: Record<string, Partial<Record<Language, string>>> = {
   id: {
     en: 'id, i.d., i/d, shaft hole, hole, inner, inside, inside dia, inside diameter, inner dia, inner diameter, internal diameter, int dia, hole dia, hole diameter',
     de: 'innendurchmesser, innen-ø, innen ø, innendurchm, innen-durchmesser',
-    fr: 'diametre interieur, diam int, ø int, ø interieur, dint',
-    it: 'diametro interno, diam int, ø interno, foro',
+    fr: 'diametre interieur, diam int, ø int, ø interieur, dint, int',
+    it: 'diametro interno, diam int, ø interno, foro, int',
     es: 'diametro interior, diam interior, ø interior',
     nl: 'binnendiameter, binnen ø, inwendig',
     ja: '内径',
@@ -14,7 +14,7 @@ export const labels: Record<string, Partial<Record<Language, string>>> = {
   od: {
     en: 'od, o.d., o/d, outer, outside, outside dia, outside diameter, outer dia, outer diameter, external diameter, ext dia',
     de: 'aussendurchmesser, außendurchmesser, außen-ø, außen ø, aussen ø',
-    fr: 'diametre exterieur, diam ext, ø ext, ø exterieur, dext',
+    fr: 'diametre exterieur, diam ext, ø ext, ø exterieur, dext, ext',
     it: 'diametro esterno, diam est, ø esterno, ø est, est',
     es: 'diametro exterior, diam exterior, ø exterior',
     nl: 'buitendiameter, buiten ø, uitwendig',
@@ -30,7 +30,7 @@ export const labels: Record<string, Partial<Record<Language, string>>> = {
     ja: '軸径',
   },
   dia: {
-    en: 'dia, diameter, diam, phi',
+    en: 'dia, diameter, diam, phi, groove dia, groove diameter, groove ø',
     de: 'durchmesser, durchm',
     fr: 'diametre',
     it: 'diametro',
@@ -48,7 +48,7 @@ export const labels: Record<string, Partial<Record<Language, string>>> = {
     ja: '長さ, 全長',
   },
   free: {
-    en: 'free length, free lg, free len, free l, free height, l0, uncompressed length, relaxed length',
+    en: 'fl, free length, free lg, free len, free l, free height, l0, uncompressed length, relaxed length',
     de: 'ungespannte länge, freie länge, ungespannt',
     fr: 'longueur libre, long libre',
     it: 'lunghezza libera, lungh libera',
@@ -96,7 +96,7 @@ export const labels: Record<string, Partial<Record<Language, string>>> = {
     en: 'cs, c/s, section, cross section, cord, cord dia',
     de: 'schnurstärke, schnurdurchmesser, schnur',
     fr: 'section, tore, ø tore',
-    it: 'corda, sezione',
+    it: 'corda, sezione, sez',
     es: 'seccion, cordon',
     nl: 'snoerdikte, koorddikte',
     ja: '線太さ, 太さ',

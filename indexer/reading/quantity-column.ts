@@ -20,7 +20,7 @@ export function byLastNumber(
   const stands =
     value !== null && value <= mostInList && isAlone(tokens, at) && !tokens[at]!.taken && !shownAgain;
   // * 4 DIN 7984 …, 2 DIN 471 … 12: in front of a standard, where no other number could be one
-  const standard = reference === cell.first && tokens[cell.first + 1]!.taken;
+  const standard = reference === cell.first && !tokens[cell.first]!.taken && tokens[cell.first + 1]!.taken;
   if (standard && !(stands && isSized(tokens, cell.first, at))) return only(first, cell.first);
   if (stands && reference !== null && at > reference + 1) return only(value, at);
   if (stands && isRepeated(tokens, cell.first, at)) return only(value, at);

@@ -41,6 +41,16 @@ function asmeAt(tokens: readonly Token[], at: number, from: number, body: string
   };
 }
 
+/** Standards of parts that come in parts; of any other the figure behind the dash is a size: ISO 7089-4, DIN 471-8. */
+const inParts: Readonly<Record<string, ReadonlySet<string>>> = {
+  DIN: new Set(['625', '5412', '5418', '32711', '82101']),
+  ISO: new Set(
+    '7380 7046 3601 7093 6194 4759 898 20515 3290 15973 15974 14583 12240 10683 286 683 2341 3506'.split(' '),
+  ),
+};
+const mayHaveParts = (body: string, number: string) =>
+  body !== 'AS' && (inParts[body]?.has(number) ?? (body !== 'DIN' && body !== 'ISO'));
+
 /** Reads a standard that begins at a token: body, more bodies (DIN EN ISO), number, and the part an ISO number carries. */
 export function standardAt(tokens: readonly Token[], at: number): StandardName | null {
   if (!isIn(tokens[at]!, bodies)) return isIn(tokens[at]!, alone) ? asmeAt(tokens, at, at + 1, 'ASME') : null;
@@ -70,7 +80,7 @@ export function standardAt(tokens: readonly Token[], at: number): StandardName |
   // "as 2" is a word and a count; the aerospace standard of O-rings has three figures.
   if (body === 'AS' && !/^\d{3,4}$/.test(number.text)) return null;
   let part = '';
-  if (body !== 'DIN' && body !== 'AS' && tokens[end + 1]?.text === '-' && tokens[end + 1]!.gap === 0) {
+  if (mayHaveParts(body, number.text) && tokens[end + 1]?.text === '-' && tokens[end + 1]!.gap === 0) {
     const figure = tokens[end + 2];
     const after = tokens[end + 3];
     if (

@@ -102,6 +102,9 @@ function takeDiametralPitch(tokens: readonly Token[]): void {
 function takePhrases(tokens: readonly Token[], hits: readonly Hit[]): void {
   for (const { first, last, kinds } of hits) {
     if ((kinds & ~(kindBits.modifier | kindBits.noun | kindBits.label)) !== 0) continue;
+    // 6.8 x 1.9 is a size and no property class.
+    const sized = first === last && (tokens[first - 1]?.text === '×' || tokens[first + 1]?.text === '×');
+    if (sized) continue;
     for (let at = first; at <= last; at++) if (tokens[at]!.kind === 'number') take(tokens, at);
   }
 }

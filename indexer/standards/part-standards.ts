@@ -302,6 +302,7 @@ const others = defineTable(
     ['ISO 8746', 'DIN 1476', 'pin', 'grooved', 'grooved pin with round head'],
     // Bearings, bushings, balls
     ['DIN 625', 'ISO 15', 'bearing', null, 'deep-groove ball bearing'],
+    ['DIN 625-1', 'ISO 15', 'bearing', null, 'deep-groove ball bearing, single row'],
     ['ISO 15', 'DIN 625', 'bearing', null, 'radial rolling bearing'],
     ['DIN 618', 'ISO 3245', 'bearing', 'needle', 'drawn-cup needle bearing'],
     ['ISO 3245', 'DIN 618', 'bearing', 'needle', 'drawn-cup needle bearing'],

@@ -5,6 +5,7 @@ import { type BallBearing, widthOf } from '../../standards/ball-bearing.ts';
 import { inchBearingByDesignation, inchBearings } from '../../standards/inch-bearings.ts';
 import { deepGrooveBearings, deepGrooveByDesignation } from '../../standards/iso-15.ts';
 import type { Designation } from '../definition.ts';
+import { otherSeriesAt, otherSeriesStems } from './other-series.ts';
 import { otherTypeAt, otherTypeStems } from './other-types.ts';
 import { readSuffix } from './suffix.ts';
 
@@ -42,6 +43,7 @@ export const stems: readonly string[] = [
     ...isoStems(),
     ...[...leads.keys()].filter(Boolean),
     ...otherTypeStems,
+    ...otherSeriesStems,
   ]),
 ];
 
@@ -59,7 +61,7 @@ function isoStems(): string[] {
 
 /** Reads a bearing's designation that begins at a token, with its suffixes. */
 export function designationAt(line: Line, at: number): Designation | null {
-  return ballBearingAt(line, at) ?? otherTypeAt(line, at);
+  return ballBearingAt(line, at) ?? otherTypeAt(line, at) ?? otherSeriesAt(line, at);
 }
 
 /** @param led whether letters lead to it by a dash: the R188 of SS-R188 */

@@ -57,6 +57,8 @@ export function otherTypeAt(line: Line, at: number): Designation | null {
 function foundAt(tokens: readonly Token[], at: number): Found | null {
   const first = tokens[at]!;
   if (first.kind === 'number') return thrust(first.text, at);
+  if (first.text === 'k' && tokens[at + 1]?.text === '-' && tokens[at + 1]!.gap === 0)
+    return needleCage(tokens, at + 1);
   const number = tokens[at + 1];
   const apart = /^(hk|bk|nk|axk|ge)$/.test(first.text) || (first.text === 'k' && first.upper);
   if (number?.kind !== 'number' || number.gap > Number(apart)) return null;

@@ -3,7 +3,7 @@ import { as568Ring, jisRing, type ORing } from '../../standards/o-rings.ts';
 import type { Designation } from '../definition.ts';
 
 /** First pieces that may begin an O-ring's number. */
-export const stems: readonly string[] = ['as', 'ms', '2', 'p', 'g', 's', 'v', '-', 'dash', 'size'];
+export const stems: readonly string[] = ['as', 'ms', 'bs', '2', 'p', 'g', 's', 'v', '-', 'dash', 'size'];
 
 const made = (first: number, last: number, ring: ORing | undefined, sure: boolean): Designation | null =>
   ring
@@ -49,10 +49,16 @@ export function designationAt(line: Line, at: number): Designation | null {
     if (
       !number ||
       !/^\d{3}$/.test(number.text) ||
-      (first.text === '-' && (number.gap > 0 || (first.gap === 0 && at > 0)))
+      (first.text === '-' && !isOfStandard(line, at) && (number.gap > 0 || (first.gap === 0 && at > 0)))
     )
       return null;
     return made(at, at + 1, as568Ring(number.text), false);
+  }
+  if (first.text === 'bs') {
+    const number = tokens[at + 1];
+    return number && number.gap <= 1 && /^\d{3}$/.test(number.text)
+      ? made(at, at + 1, as568Ring(number.text), false)
+      : null;
   }
   if (first.text === 'size') {
     const number = tokens[at + 1];
@@ -60,6 +66,10 @@ export function designationAt(line: Line, at: number): Designation | null {
   }
   return japaneseAt(line, at);
 }
+
+/** ISO 3601-1 - 112: a dash number behind the standard of O-rings. */
+const isOfStandard = ({ standards }: Line, at: number) =>
+  standards.some(s => s.last === at - 1 && s.name.startsWith('ISO 3601'));
 
 function japaneseAt(line: Line, at: number): Designation | null {
   const { tokens } = line;
@@ -70,7 +80,7 @@ function japaneseAt(line: Line, at: number): Designation | null {
   if (
     figures?.kind !== 'number' ||
     figures.gap > 0 ||
-    (letter.gap === 0 && at > 0 && !/^[(|,;:"'-]$/.test(tokens[at - 1]!.text))
+    (letter.gap === 0 && at > 0 && !/^(?:[(|,;:"'-]|[\u3005-\ufaff])$/.test(tokens[at - 1]!.text))
   )
     return null;
   const form = tokens[number + 1];

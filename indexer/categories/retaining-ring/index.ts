@@ -45,7 +45,8 @@ function settle(claim: Claim, line: Line, standard: StandardName | null): void {
       claim.doubt('three sizes: the free ring is not how a ring is named');
       break;
     }
-    const [first, second] = measures as [Measure, Measure | undefined];
+    // Wire first: 0.8 x 12
+    const [first, second] = wireFirst(measures) as [Measure, Measure | undefined];
     claim.measure(open[0]!, first);
     const size = claim.lengths.get('dia') ?? 0;
     if (second && open[1] && (second.um <= thinnest || second.um <= size * thickest))
@@ -68,11 +69,18 @@ function settle(claim: Claim, line: Line, standard: StandardName | null): void {
   }
 }
 
+/** A wire ring may be printed with its wire in front: of two sizes one much larger behind is the ring's. */
+const wireFirst = (measures: readonly Measure[]) =>
+  measures.length === 2 && measures[1]!.um > measures[0]!.um * 2 ? [measures[1]!, measures[0]!] : measures;
+
 /** No ring is thicker than this part of its nominal size (DIN 471, DIN 472, DIN 6799), where it is no wisp: 15 x 4 are four rings. */
 const thickest = 0.2;
 const thinnest = mm(0.7);
 
 /** E-3, S-10, H 12: a Japanese ring's letter and its size, glued or by a dash, printed nowhere else as a size. */
+/** A ring is not so thick: S10 is a ring for a shaft, S1 how thick one is. */
+const leastCoded = mm(4);
+
 function isCode({ tokens, measures }: Line, at: number): boolean {
   const letter = tokens[at]!;
   if (!(letter.text in codeTypes) && letter.text !== 'c') return false;
@@ -84,7 +92,7 @@ function isCode({ tokens, measures }: Line, at: number): boolean {
   // s=1,2 and s1,2 are how thick a ring is; H 12 of capitals is a ring for a hole.
   const measured = measures.find(m => m.start === number.start);
   return number.gap === 0
-    ? !measured
+    ? !measured || (letter.upper && measured.whole && measured.um >= leastCoded)
     : number.gap === 1 && letter.upper && letter.text !== 'c' && (measured?.whole ?? true);
 }
 

@@ -18,6 +18,7 @@ export const words: CategoryWords = {
         cap,
       'lhcs, low head cap screw, low head socket cap screw, low profile cap screw, low head screw, low profile socket head cap screw, low profile screw':
         low,
+      'hex lag screw, hex lag bolt': { head: 'hex', type: 'wood' },
       'hhcs, hhms, hhb, hcs, hex cap screw, hex bolt, hex head screw, hexagon bolt, hexagon head screw, hex head bolt, hexagon screw, hex screw, hexagon head bolt':
         { head: 'hex' },
       'bhcs, bhscs, bhsc, bscs, sbhcs, sbhs, button head cap screw, button head socket screw, socket button head screw, button head socket cap screw':
@@ -45,7 +46,9 @@ export const words: CategoryWords = {
       'flange bolt, flange screw, hex flange bolt, flanged bolt, hex flange screw': { head: 'hex-flange' },
       'self tapping screw, tapping screw, self tapper, sheet metal screw, thread forming screw, plastite screw, self-tapping screw, tapping scr, plastic screw':
         { type: 'self-tapping' },
-      'wood screw, chipboard screw, woodscrew, deck screw, drywall screw': { type: 'wood' },
+      'wood screw, chipboard screw, woodscrew, deck screw, drywall screw, lag screw, lag bolt, coach screw': {
+        type: 'wood',
+      },
       'coach bolt, carriage bolt, eye bolt, u bolt, stud, stud bolt, banjo bolt, pivot bolt, hinge bolt, adjusting screw, adjustment screw, lock screw, locking screw, captive screw':
         {},
     },

@@ -51,6 +51,8 @@ function settle(claim: Claim, line: Line): void {
       claim.features.add('three-sizes');
       if (!wireFirst) claim.notes.push('outside diameter printed before the wire');
     } else if (measures.length === 2) settlePair(claim, measures);
+    else if (measures[0]!.diameter && claim.has('wire') && !claim.has('od'))
+      claim.measure('od', measures[0]!);
     else if (joined && claim.has('wire') && claim.has('od') && !claim.has('length'))
       claim.measure('length', measures[0]!);
     else claim.features.add('loose-size');
