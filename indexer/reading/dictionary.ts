@@ -51,6 +51,8 @@ export interface Meanings {
   kinds: number;
   /** Those of the entries that name a part. */
   nouns: readonly Entry[];
+  /** The categories of the nouns, in their order. */
+  categories: readonly CategoryName[];
   /** The languages of the entries, each once. */
   langs: readonly Language[];
 }
@@ -74,21 +76,19 @@ function meaningsOf(entries: readonly Entry[]): Meanings {
   let kinds = 0;
   for (const { meaning } of entries) kinds |= kindBits[meaning.kind];
   const nouns = entries.filter(e => e.meaning.kind === 'noun');
-  return { entries, kinds, nouns, langs: [...new Set(entries.map(e => e.lang))] };
+  const categories = nouns.flatMap(({ meaning }) => (meaning.kind === 'noun' ? [meaning.category] : []));
+  return { entries, kinds, nouns, categories, langs: [...new Set(entries.map(e => e.lang))] };
 }
 
-const hitOf = (first: number, last: number, { entries, kinds, nouns, langs }: Meanings): Hit => ({
+const hitOf = (first: number, last: number, { entries, kinds, nouns, categories, langs }: Meanings): Hit => ({
   first,
   last,
   entries,
   kinds,
   nouns,
+  categories,
   langs,
 });
-
-/** The categories that entries name parts of. */
-export const categoriesOf = (entries: readonly Entry[]): CategoryName[] =>
-  entries.flatMap(({ meaning }) => (meaning.kind === 'noun' ? [meaning.category] : []));
 
 /** Says of the tokens that belong to a phrase that they are known. */
 export function setKnown(tokens: readonly Token[], hits: readonly Hit[]): void {

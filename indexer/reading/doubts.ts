@@ -1,10 +1,9 @@
-import { categoriesOf, type Hit, kindBits } from './dictionary.ts';
+import { type Hit, kindBits } from './dictionary.ts';
 import type { Group } from './groups.ts';
 import type { Line } from './line.ts';
 import type { Measure } from './measures.ts';
 import { bracket, severalCounts } from './quantity.ts';
 import { choiceWords } from './ranges.ts';
-import type { CategoryName } from './reading.ts';
 import type { Token } from './tokens.ts';
 import { isIn, wordSet } from './vocabulary.ts';
 
@@ -97,8 +96,7 @@ const joining = wordSet('+ & and und et y plus e en');
 const parting = new Set(['|', '(']);
 
 /** Whether two names are of two kinds, whatever they mean. */
-function areOther(a: Hit, b: Hit): boolean {
-  const [ofA, ofB] = [a, b].map(({ nouns }) => categoriesOf(nouns)) as [CategoryName[], CategoryName[]];
+function areOther({ categories: ofA }: Hit, { categories: ofB }: Hit): boolean {
   return !ofA.some(k => ofB.includes(k)) && !ofA.includes('plain') && !ofB.includes('plain');
 }
 

@@ -1,6 +1,6 @@
 import type { Cell } from './cells.ts';
 import { holdsName } from './count.ts';
-import { categoriesOf, type Entry, type Hit, kindBits } from './dictionary.ts';
+import { type Entry, type Hit, kindBits } from './dictionary.ts';
 import type { Line } from './line.ts';
 import type { Attrs, CategoryName } from './reading.ts';
 import { endsSentence } from './sentences.ts';
@@ -165,7 +165,7 @@ export function findHead(
       if (meaning.kind !== 'noun') continue;
       let unknownBehind = false;
       for (let at = head.hit.last + 1; at <= last; at++) if (isUnknownWord(tokens, at)) unknownBehind = true;
-      const others = nouns.length > 1 ? categoriesOf(nouns.filter(n => n !== head).map(n => n.entry)) : [];
+      const others = nouns.length > 1 ? nouns.filter(n => n !== head).flatMap(categoryOf) : [];
       const found: Head = {
         category: meaning.category,
         attrs: meaning.attrs,
@@ -230,7 +230,7 @@ const isSeat = ({ meaning }: Entry, front: Noun | undefined) =>
   meaning.kind === 'noun' &&
   meaning.category === 'shaft' &&
   front !== undefined &&
-  categoriesOf([front.entry]).some(c => seated.has(c));
+  categoryOf(front).some(category => seated.has(category));
 const seated = new Set<CategoryName>([
   'retaining-ring',
   'bearing',
@@ -240,6 +240,8 @@ const seated = new Set<CategoryName>([
   'washer',
   'gear',
 ]);
+
+const categoryOf = ({ entry: { meaning } }: Noun) => (meaning.kind === 'noun' ? [meaning.category] : []);
 
 const isPlain = ({ meaning }: Entry) => meaning.kind === 'noun' && meaning.category === 'plain';
 
@@ -278,8 +280,8 @@ const isSized = ({ groups }: Cut, { first, last }: Cell) =>
 const isSizedPart = (line: Cut, cell: Cell) =>
   isSized(line, cell) &&
   line.hits.some(
-    ({ first, last, nouns }) =>
-      first >= cell.first && last <= cell.last && categoriesOf(nouns).some(category => category !== 'plain'),
+    ({ first, last, categories }) =>
+      first >= cell.first && last <= cell.last && categories.some(category => category !== 'plain'),
   );
 
 /**

@@ -1,5 +1,5 @@
 import type { Cell } from './cells.ts';
-import { categoriesOf, type Hit } from './dictionary.ts';
+import type { Hit } from './dictionary.ts';
 import { endsSentence } from './sentences.ts';
 import type { Token } from './tokens.ts';
 
@@ -22,9 +22,10 @@ const strangersOfProse = 3;
 export function proseIn(tokens: readonly Token[], cells: readonly Cell[], hits: readonly Hit[]): Stretch[] {
   const told = sentencesIn(tokens);
   if (cells.length < 2) return told;
-  const named = hits.find(h => h.nouns.length > 0 && categoriesOf(h.nouns).some(c => c !== 'plain'));
+  const named = hits.find(h => h.categories.some(c => c !== 'plain'));
   if (!named) return told;
-  return [...told, ...cells.filter(cell => cell.first > named.last && isProse(tokens, cell))];
+  const prose = cells.filter(cell => cell.first > named.last && isProse(tokens, cell));
+  return prose.length > 0 ? [...told, ...prose] : told;
 }
 
 /** What stands behind a full stop, to the end of its cell. */
@@ -40,6 +41,7 @@ function sentencesIn(tokens: readonly Token[]): Stretch[] {
 }
 
 function isProse(tokens: readonly Token[], { first, last }: Stretch): boolean {
+  if (last - first + 1 < wordsOfProse) return false;
   let words = 0;
   let strangers = 0;
   for (let at = first; at <= last; at++) {

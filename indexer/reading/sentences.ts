@@ -10,7 +10,7 @@ export function endsSentence(tokens: readonly Token[], at: number): boolean {
   const [stop, next] = [tokens[at]!, tokens[at + 1]];
   const before = tokens[at - 1];
   // in. and dia. are short for words
-  if (before?.kind !== 'word' || before.text.length < 4) return false;
+  if (stop.kind !== 'mark' || before?.kind !== 'word' || before.text.length < 4) return false;
   if (stop.text !== '.' || stop.gap > 0 || !next?.upper || next.gap === 0 || next.kind !== 'word')
     return false;
   let words = 0;
