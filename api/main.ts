@@ -86,7 +86,7 @@ export async function serve(options: ServeOptions): Promise<Serving> {
     opened.push(store);
     await options.prepare?.(store);
     const ports = [...(options.alsoAt ?? [])];
-    const worker = startWorker({ store, readDocument: readInChild, log });
+    const worker = startWorker({ store, readDocument: readInChild, drawPage: drawInChild, log });
     opened.push({ close: worker.stop });
     const key = randomBytes(32).toString('base64url');
     let app: ReturnType<typeof createApp>;

@@ -12,7 +12,8 @@ export interface WorkerRequest {
   columns?: GivenColumns | undefined;
   /** First and last page to read, where not all. */
   pages?: { from: number; to: number } | undefined;
-  limits: { rows: number };
+  /** Lines of its list, and pages read at once. */
+  limits: { rows: number; pages?: number | undefined };
 }
 
 export type WorkerAnswer =
@@ -38,6 +39,7 @@ async function answer({ name, columns, pages, limits }: WorkerRequest, bytes: Ui
       columns,
       pages,
       mostRows: limits.rows,
+      mostPages: limits.pages,
       onPage: (page, pages) => say({ page: { page, pages } }),
       mayGoOn: () => process.memoryUsage.rss() < mostResident,
     });

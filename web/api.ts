@@ -126,6 +126,9 @@ export const api = {
         query: { first: 'doubtful', offset: String(offset), limit: '200' },
       }),
     ),
+  readRest: (diagram: string) => of(diagrams[':diagram']['read-rest'].$post({ param: { diagram } })),
+  written: (diagram: string, find: string) =>
+    of(diagrams[':diagram'].written.$get({ param: { diagram }, query: { find } })),
   readAgain: (diagram: string) => of(diagrams[':diagram']['read-again'].$post({ param: { diagram } })),
   columns: (diagram: string) => of(diagrams[':diagram'].columns.$get({ param: { diagram } })),
   setColumns: (diagram: string, given: DiagramColumns['given']) =>

@@ -18,6 +18,8 @@ export const diagram = z
     state,
     /** Why the document as a whole could not be read. */
     refusal: refusal.nullable(),
+    /** What of it could not be read, single rows aside; `pages-not-read`: the rest can be read. */
+    faults: z.array(refusal.extend({ page: z.number().int() })),
     rowsDone: z.number().int(),
     rowsTotal: z.number().int().nullable(),
     pages: z.number().int().nullable(),

@@ -35,6 +35,25 @@ export const drawing = z
   .openapi('Drawing');
 export type DrawingAnswer = z.infer<typeof drawing>;
 
+/** Where on a diagram's pages words are written, in reading order. */
+export const writtenFound = z
+  .object({
+    places: z.array(
+      z.object({
+        page: z.number().int(),
+        text: z.string(),
+        left: fraction,
+        top: fraction,
+        right: fraction,
+        bottom: fraction,
+      }),
+    ),
+    /** There are more than are shown. */
+    more: z.boolean(),
+  })
+  .openapi('WrittenFound');
+export type WrittenFound = z.infer<typeof writtenFound>;
+
 /** What a change left, and the correction by which it can be taken back. */
 export const balloonChanged = z.object({ correction: id, drawing }).openapi('BalloonChanged');
 export type BalloonChanged = z.infer<typeof balloonChanged>;

@@ -77,6 +77,10 @@ export const found = z
     near: z.array(nearSize),
     parts: z.array(partHit),
     models: z.array(modelSummary),
+    /** Pages on which the query is written, and the words it stands in. */
+    pages: z.array(
+      z.object({ diagram: id, name: z.string(), model: modelRef, page: z.number().int(), text: z.string() }),
+    ),
     /** Words of the query that were taken for others here. */
     corrected: z.array(z.object({ from: z.string(), to: z.string() })),
     engine: z.enum(['postgres', 'meilisearch']),

@@ -28,6 +28,8 @@
  *   GET    /api/diagrams/:diagram/rows?first=doubtful&offset=&limit= → DiagramRowsAnswer
  *   GET    /api/diagrams/:diagram/file                              → the bytes, as an attachment
  *   POST   /api/diagrams/:diagram/read-again                        → DiagramAnswer
+ *   POST   /api/diagrams/:diagram/read-rest                         → DiagramAnswer
+ *   GET    /api/diagrams/:diagram/written?find=                     → WrittenFound
  *   POST   /api/diagrams/:diagram/rows/:row/correction NewCorrection → DiagramRow
  *   DELETE /api/diagrams/:diagram/rows/:row/correction              → DiagramRow
  *   GET    /api/diagrams/:diagram/drawing                           → Drawing

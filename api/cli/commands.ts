@@ -51,12 +51,14 @@ export const commands: Record<string, Command> = {
     },
   },
   rows: {
-    summary: 'Prints the rows, relations and faults of one document as JSON.',
+    summary:
+      'Prints the rows, relations and faults of one document as JSON; of the pages named, where it has many.',
     arguments: ['file'],
-    options: {},
-    async run([file]) {
+    synopsis: '[--pages FROM-TO]',
+    options: { pages: { type: 'string' } },
+    async run([file], { pages }) {
       const { printRows } = await import('./rows.ts');
-      return printRows(file!, process.stdout, process.stderr);
+      return printRows(file!, process.stdout, process.stderr, pages);
     },
   },
   import: {

@@ -5,12 +5,20 @@ import { Refusal, refuse } from '../refusal.ts';
 import { readInChild, usualLimits } from '../work/spawn-reader.ts';
 
 /**
- * `fettle rows FILE`: prints the rows, relations, balloons and faults of one document as one JSON object. The data
+ * `fettle rows FILE`, where not all pages are wanted with `--pages FROM-TO`: prints the rows, relations, balloons and faults of one document as one JSON object. The data
  * folder is never opened. Gives the exit code: 0 done, 1 refused, with what is wrong and its remedy on `errors`.
  */
-export async function printRows(file: string, output: Writable, errors: Writable): Promise<number> {
+export async function printRows(
+  file: string,
+  output: Writable,
+  errors: Writable,
+  pages?: string,
+): Promise<number> {
   try {
-    const rows = await readInChild(await bytesOf(file), { name: basename(file) });
+    const { written: _, ...rows } = await readInChild(await bytesOf(file), {
+      name: basename(file),
+      pages: pagesNamed(pages),
+    });
     output.write(`${JSON.stringify(rows)}\n`);
     return 0;
   } catch (error) {
@@ -18,6 +26,19 @@ export async function printRows(file: string, output: Writable, errors: Writable
     errors.write(`${error.place}: ${error.message} ${error.remedy}\n`);
     return 1;
   }
+}
+
+/** `501-640`, or one page: `12`. */
+function pagesNamed(text: string | undefined): { from: number; to: number } | undefined {
+  if (text === undefined) return undefined;
+  const [, from, to = from] = /^([1-9]\d{0,5})(?:-([1-9]\d{0,5}))?$/.exec(text) ?? [];
+  if (!from || Number(from) > Number(to))
+    throw refuse('invalid-request', {
+      place: '--pages',
+      message: `${text} names no pages.`,
+      remedy: 'Name the first and the last page, as in --pages 501-640.',
+    });
+  return { from: Number(from), to: Number(to) };
 }
 
 /** A file's bytes, one more at most than is read, so that a file of any length costs little. */

@@ -30,6 +30,7 @@ export async function listDiagrams(tx: Tx, which?: SQL): Promise<DiagramAnswer[]
       byteCount: diagram.byteCount,
       state: diagram.state,
       refusal: diagram.refusal,
+      faults: diagram.faults,
       rowsDone: diagram.rowsDone,
       rowsTotal: diagram.rowsTotal,
       pages: diagram.pages,

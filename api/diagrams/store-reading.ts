@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { and, eq, isNull } from 'drizzle-orm';
-import type { DocumentRows, Table } from '../../indexer/intake/rows.ts';
+import type { DocumentRows, Fault, Table } from '../../indexer/intake/rows.ts';
 import { storableJson, storableText } from '../db/copy-text.ts';
 import { correction, diagram } from '../db/schema/index.ts';
 import type { Claim, Store, Tx } from '../db/store.ts';
@@ -62,6 +62,16 @@ const mostTables = 200;
 
 const storableTables = (tables: Table[]) => JSON.parse(storableJson(tables.slice(0, mostTables))) as Table[];
 
+/** Faults beyond these say nothing new. */
+const mostFaults = 100;
+
+/** Faults of the document rather than of a row, which has its own. */
+function ofDocument(faults: Fault[], rows: DocumentRows['rows']): Fault[] {
+  const places = new Set(rows.map(({ page, place }) => `${page} ${place}`));
+  const own = faults.filter(({ page, place }) => !places.has(`${page} ${place}`));
+  return JSON.parse(storableJson(own.slice(-mostFaults))) as Fault[];
+}
+
 /** The columns of quantities that its taken rows have, in printed order; storable as the rows themselves are. */
 const columnsOf = (rows: KeyedRow[]) => [
   ...new Set(
@@ -106,7 +116,7 @@ function meanings(rows: KeyedRow[], corrections: Map<string, Corrected>): Map<st
   return says;
 }
 
-async function finish(tx: Tx, id: string, { rows, document, tables }: DocumentRows): Promise<void> {
+async function finish(tx: Tx, id: string, { rows, document, tables, faults }: DocumentRows): Promise<void> {
   await tx
     .update(diagram)
     .set({
@@ -118,6 +128,7 @@ async function finish(tx: Tx, id: string, { rows, document, tables }: DocumentRo
       language: document.language,
       unit: document.unit,
       tables: storableTables(tables),
+      faults: ofDocument(faults, rows),
       lease: null,
       leaseUntil: null,
       readAt: new Date(),

@@ -63,6 +63,8 @@ const ofTheWork: Record<string, Right> = {
   'POST /api/diagrams/:diagram/restore': 'repairer',
   'PUT /api/diagrams/:diagram/columns': 'repairer',
   'POST /api/diagrams/:diagram/read-again': 'repairer',
+  'POST /api/diagrams/:diagram/read-rest': 'repairer',
+  'GET /api/diagrams/:diagram/written': 'reader',
   'POST /api/diagrams/:diagram/rows/:row/correction': 'repairer',
   'DELETE /api/diagrams/:diagram/rows/:row/correction': 'repairer',
   'POST /api/diagrams/:diagram/balloons': 'repairer',

@@ -3,6 +3,7 @@ import type { Tx } from '../db/store.ts';
 import type { Engine } from '../search/engine.ts';
 import { wordsOf } from '../search/entry.ts';
 import { findModels } from './find-models.ts';
+import { findPages } from './find-pages.ts';
 import { findParts } from './find-parts.ts';
 import { forAShaft, shaftAsked } from './for-a-shaft.ts';
 import { knownSizes } from './known-sizes.ts';
@@ -36,6 +37,7 @@ export async function find(tx: Tx, engine: Engine, query: string): Promise<Found
     near,
     parts,
     models: await findModels(tx, typed, words),
+    pages: shaft ? [] : await findPages(tx, query),
     corrected: sizes.length > 0 ? [] : corrected,
     engine: engine.name,
   };

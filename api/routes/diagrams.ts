@@ -14,6 +14,7 @@ import {
 import { diagramById, listDiagrams } from '../diagrams/list-diagrams.ts';
 import { listRows } from '../diagrams/list-rows.ts';
 import { readAgain } from '../diagrams/read-again.ts';
+import { readRest } from '../diagrams/read-rest.ts';
 import { removeDiagram, restoreDiagram } from '../diagrams/remove-diagram.ts';
 import { columnsOf, setColumns } from '../diagrams/set-columns.ts';
 import { type NewDiagram, sha256, uploadDiagram } from '../diagrams/upload-diagram.ts';
@@ -138,6 +139,20 @@ export const diagramRoutes = (service: Service) => {
       async c => {
         const { diagram: asked } = c.req.valid('param');
         const answer = await doOnce(service, c, null, tx => readAgain(tx, asked));
+        service.wake();
+        return c.json(answer, 200);
+      },
+    )
+    .openapi(
+      createRoute({
+        method: 'post',
+        path: '/api/diagrams/{diagram}/read-rest',
+        request: { params },
+        responses: { 200: jsonAnswer(diagram, 'The diagram, whose further pages wait to be read.') },
+      }),
+      async c => {
+        const { diagram: asked } = c.req.valid('param');
+        const answer = await doOnce(service, c, null, tx => readRest(tx, asked));
         service.wake();
         return c.json(answer, 200);
       },

@@ -1,8 +1,9 @@
 import { createRoute, z } from '@hono/zod-openapi';
 import { id } from '../answers/common.ts';
-import { balloonChange, balloonChanged, drawing, newBalloon } from '../answers/drawing.ts';
+import { balloonChange, balloonChanged, drawing, newBalloon, writtenFound } from '../answers/drawing.ts';
 import { changeBalloon, placeBalloon, removeBalloon, takeBalloonBack } from '../diagrams/correct-balloon.ts';
 import { drawingOf } from '../diagrams/drawing-of.ts';
+import { findWritten } from '../diagrams/find-written.ts';
 import { pictureOfPage } from '../diagrams/page-picture.ts';
 import { doOnce } from '../edge/once.ts';
 import type { Service } from '../service.ts';
@@ -26,6 +27,21 @@ export const drawingRoutes = (service: Service) => {
       async c => {
         const { diagram } = c.req.valid('param');
         return c.json(await store.inWorkshop(c.get('workshop'), tx => drawingOf(tx, diagram)), 200);
+      },
+    )
+    .openapi(
+      createRoute({
+        method: 'get',
+        path: '/api/diagrams/{diagram}/written',
+        request: { params, query: z.object({ find: z.string().max(200) }) },
+        responses: {
+          200: jsonAnswer(writtenFound, 'Where the pages say so; what is hidden on them is not found.'),
+        },
+      }),
+      async c => {
+        const { diagram } = c.req.valid('param');
+        const { find } = c.req.valid('query');
+        return c.json(await store.inWorkshop(c.get('workshop'), tx => findWritten(tx, diagram, find)), 200);
       },
     )
     .openapi(

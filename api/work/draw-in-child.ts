@@ -15,16 +15,16 @@ const mebibyte = 1024 * 1024;
 const limits = { time: 60_000, memory: 512 * mebibyte, output: 64 * mebibyte };
 
 /** Draws a page, 1-based, at several scales, the largest first. */
-export type DrawPage = (bytes: Uint8Array, page: number) => Promise<Picture[]>;
+export type DrawPage = (bytes: Uint8Array, page: number, signal?: AbortSignal) => Promise<Picture[]>;
 
 /**
  * Draws a page in a child process that has nothing but the document's bytes.
  * @throws {ChildEnded} when it costs too much, or can't be drawn
  */
-export const drawInChild: DrawPage = async (bytes, page) => {
+export const drawInChild: DrawPage = async (bytes, page, signal) => {
   const request: DrawRequest = { page };
   const chunks: Buffer[] = [];
-  const child = new WatchedChild({ program: besideProgram('drawer.js'), request, bytes, limits });
+  const child = new WatchedChild({ program: besideProgram('drawer.js'), request, bytes, limits, signal });
   for await (const chunk of child.output()) chunks.push(chunk);
   const all = Buffer.concat(chunks);
   const head = all.indexOf(10);

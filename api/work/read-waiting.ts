@@ -5,6 +5,7 @@ import { type DiagramRefusal, diagram } from '../db/schema/index.ts';
 import type { Claim, Store } from '../db/store.ts';
 import { storeReading } from '../diagrams/store-reading.ts';
 import { Refusal } from '../refusal.ts';
+import { readStretches } from './read-stretches.ts';
 
 /** Reads a document's bytes where they can do no harm; refusals are thrown. */
 export type ReadDocument = (
@@ -14,6 +15,8 @@ export type ReadDocument = (
     mediaType?: string;
     /** What a person says that its columns hold. */
     columns?: GivenColumns | undefined;
+    /** First and last page to read, where not all. */
+    pages?: { from: number; to: number } | undefined;
     onProgress?: (rowsDone: number, rowsTotal: number) => void;
     signal?: AbortSignal;
   },
@@ -33,6 +36,7 @@ export async function readWaiting(
   store: Store,
   readDocument: ReadDocument,
   signal?: AbortSignal,
+  onStored?: (claim: Claim) => void,
 ): Promise<boolean> {
   const claim = await store.claimDiagram(leaseSeconds);
   if (!claim) return false;
@@ -44,15 +48,20 @@ export async function readWaiting(
   }
   const beat = heartbeat(store, claim);
   try {
-    const { bytes, name, mediaType, columns } = document;
-    const read = await readDocument(bytes, {
-      name,
-      mediaType,
-      columns: columns ?? undefined,
-      onProgress: beat.progress,
-      ...(signal && { signal }),
-    });
-    await storeReading(store, claim, read);
+    const { bytes, name, mediaType, columns, stretches } = document;
+    const read = await readStretches(
+      pages =>
+        readDocument(bytes, {
+          name,
+          mediaType,
+          columns: columns ?? undefined,
+          pages,
+          onProgress: beat.progress,
+          ...(signal && { signal }),
+        }),
+      stretches,
+    );
+    if (await storeReading(store, claim, read)) onStored?.(claim);
   } catch (error) {
     if (!(error instanceof Refusal) || error.status >= 500) {
       await release(store, claim);
@@ -85,6 +94,7 @@ async function load(store: Store, claim: Claim) {
         mediaType: diagram.mediaType,
         columns: diagram.columns,
         attempts: diagram.attempts,
+        stretches: diagram.stretches,
       })
       .from(diagram)
       .where(held(claim)),

@@ -1,4 +1,4 @@
-import { pageTooMuch } from '../../indexer/intake/pdf/tell.ts';
+import { pageTooMuch, restUnread } from '../../indexer/intake/pdf/tell.ts';
 import type { DocumentRows, Row } from '../../indexer/intake/rows.ts';
 import type { GivenColumns } from '../../indexer/reading/column-meanings.ts';
 import type { WorkerAnswer, WorkerRequest } from '../../indexer/worker.ts';
@@ -15,6 +15,8 @@ export interface ReadLimits extends ChildLimits {
   allPages: number;
   /** Lines of the list. */
   rows: number;
+  /** Pages read at once; further ones are left, and told. */
+  pages: number;
 }
 
 export const usualLimits: ReadLimits = {
@@ -23,6 +25,7 @@ export const usualLimits: ReadLimits = {
   allPages: 600_000,
   memory: 512 * mebibyte,
   rows: 200_000,
+  pages: 500,
   output: 256 * mebibyte,
 };
 
@@ -68,7 +71,14 @@ export async function readInChild(bytes: Uint8Array, options: ReadInChildOptions
       throw refusal;
     });
     const told = read.faults.filter(({ code }) => code !== 'pages-not-read');
-    return { ...read, faults: [...told, pageTooMuch(reached.page, reached.pages, refusal.message)] };
+    return {
+      ...read,
+      faults: [
+        ...told,
+        pageTooMuch(reached.page, refusal.message),
+        ...(reached.page < reached.pages ? [restUnread(reached.page + 1, reached.pages)] : []),
+      ],
+    };
   }
 }
 
@@ -85,7 +95,13 @@ async function readOnce(
   reached: Reached,
 ): Promise<DocumentRows> {
   const { name, mediaType, columns, pages, signal, workerFile = besideProgram('worker.js') } = options;
-  const request: WorkerRequest = { name, mediaType, columns, pages, limits: { rows: limits.rows } };
+  const request: WorkerRequest = {
+    name,
+    mediaType,
+    columns,
+    pages,
+    limits: { rows: limits.rows, pages: limits.pages },
+  };
   const rows: Row[] = [];
   const child = new WatchedChild({ program: workerFile, request, bytes, limits, signal });
   const started = Date.now();

@@ -22,6 +22,8 @@ export interface ReadOptions {
   columns?: GivenColumns | undefined;
   /** The most lines it may have. */
   mostRows?: number;
+  /** The most pages that are read at once. */
+  mostPages?: number | undefined;
   /** First and last page to read of a document that has pages, counted from 1. */
   pages?: { from: number; to: number } | undefined;
   /** Told before each page is read. */
@@ -47,29 +49,35 @@ export async function openRows(
   teach: Teach,
   options: ReadOptions = {},
 ): Promise<OpenedDocument> {
-  const { mostRows = usualMostRows, pages, onPage, mayGoOn } = options;
+  const { mostRows = usualMostRows, mostPages, pages, onPage, mayGoOn } = options;
   if (kindOf(bytes)?.opened !== 'as a PDF')
     return openGrid({ grid: readGrid(bytes, mostRows) }, name, teach, options);
   // The library is large, and most documents are none.
   const { readPdf } = await import('./pdf/index.ts');
-  return openGrid(await readPdf(bytes, { mostRows, pages, onPage, mayGoOn }), name, teach, options);
+  return openGrid(
+    await readPdf(bytes, { mostRows, mostPages, pages, onPage, mayGoOn }),
+    name,
+    teach,
+    options,
+  );
 }
 
 /** A grid, and of a document with drawings the marks on them. */
 type Content = Pick<PdfContent, 'grid'> & Partial<PdfContent>;
 
 function openGrid(
-  { grid, marks = [], pageSizes }: Content,
+  { grid, marks = [], pageSizes, written }: Content,
   name: string,
   teach: Teach,
-  { columns }: ReadOptions,
+  { columns, pages }: ReadOptions,
 ): OpenedDocument {
   const { entries, tables } = readTables(grid, columns);
   const taken = entries.filter(({ row }) => row.outcome === 'taken');
+  const isFurther = (pages?.from ?? 1) > 1;
   // What a person says of the columns may leave no part among the lines; they are still shown, to be put right again.
   const balloons = tieBalloons(marks, new Set(taken.map(({ row }) => row.ref).filter(Boolean)));
-  if (taken.length === 0 && balloons.length > 0) grid.faults.push(drawingOnly(balloons.length));
-  if (taken.length === 0 && grid.faults.length === 0 && !columns)
+  if (taken.length === 0 && balloons.length > 0 && !isFurther) grid.faults.push(drawingOnly(balloons.length));
+  if (taken.length === 0 && grid.faults.length === 0 && !columns && !isFurther)
     throw noRows('The document holds no line of a parts list.');
   const relations = relate(entries);
   const parents = new Map(taken.map(({ row }) => [row.ref, row.description]));
@@ -85,6 +93,7 @@ function openGrid(
     relations,
     balloons,
     ...(pageSizes && { pageSizes }),
+    ...(written && { written }),
     faults: grid.faults,
     rowsTotal: taken.length,
     *rows() {

@@ -86,6 +86,12 @@ export interface PageSize {
   rotation: number;
 }
 
+/** Words that stand together on a page, as a person sees them, and where. */
+export interface Written extends Area {
+  page: number;
+  text: string;
+}
+
 /** A piece of a page, as fractions of the page as shown, from its top left. */
 export interface Area {
   left: number;
@@ -112,5 +118,7 @@ export interface DocumentRows {
   balloons: Balloon[];
   /** The pages that were read, where pages have sizes. */
   pageSizes?: PageSize[];
+  /** What is written on those pages, lists and drawings alike; nothing that is hidden. */
+  written?: Written[];
   faults: Fault[];
 }

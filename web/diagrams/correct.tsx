@@ -10,19 +10,23 @@ import { understoodOf } from './understood-of.ts';
 interface CorrectProps {
   row: DiagramRow;
   busy: boolean;
+  /** The keyboard goes to its first box. */
+  takesFocus: boolean;
   onKeep: (correction: NewCorrection) => void;
   onCancel: () => void;
 }
 
 /** A line corrected in place: its kind, its dimensions, its quantity; drawn as it is typed. Escape leaves it. */
-export function Correct({ row, busy, onKeep, onCancel }: CorrectProps) {
+export function Correct({ row, busy, takesFocus, onKeep, onCancel }: CorrectProps) {
   const read = understoodOf(row);
   const [category, setCategory] = useState<ReadAs>(read.category === 'unsure' ? 'plain' : read.category);
   const [typed, setTyped] = useState<Record<string, string>>(() => written(read.dims));
   const [qty, setQty] = useState(read.qty === null ? '' : String(read.qty));
   const [focus, setFocus] = useState<string>();
   const first = useRef<HTMLFormElement>(null);
-  useEffect(() => first.current?.querySelector('select')?.focus(), []);
+  useEffect(() => {
+    if (takesFocus) first.current?.querySelector('select')?.focus();
+  }, [takesFocus]);
 
   const measures =
     category === 'not-a-part' || category === 'unsure' ? [] : (categories.get(category)?.dims ?? []);

@@ -15,6 +15,7 @@ import { useChosenBalloon } from './exploded/use-chosen-balloon.ts';
 import { useDrawing } from './exploded/use-drawing.ts';
 import { LeftOutRows } from './left-out-rows.tsx';
 import { ModelDuty } from './model-duty.tsx';
+import { NotRead } from './not-read.tsx';
 import { PartsList } from './parts-list.tsx';
 import { ReadingState } from './reading-state.tsx';
 import { TheDocument } from './the-document.tsx';
@@ -112,6 +113,7 @@ function Ready({ diagram, rows, more }: ReadyProps) {
             )}
           </div>
           <div className="stack">
+            <NotRead diagram={diagram} />
             <BeforeYouOpen rows={taken} />
             <ModelDuty model={diagram.model.id} />
             <LeftOutRows rows={rest} />

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { DiagramRow } from '../../api/answers/index.ts';
+import type { DiagramRow, NewCorrection } from '../../api/answers/index.ts';
 import { Drawing } from '../drawing/drawing.tsx';
 import { drawingOf } from '../drawing/of-size.ts';
 import { AddToJob } from '../jobs/add-to-job.tsx';
@@ -12,21 +12,24 @@ import { Button } from '../ui/controls.tsx';
 import { Refused } from '../ui/states.tsx';
 import { Correct } from './correct.tsx';
 import { PieceOfPage } from './exploded/piece-of-page.tsx';
-import { understoodOf } from './understood-of.ts';
+import { type UnderstoodRow, understoodOf } from './understood-of.ts';
 import { useCorrection } from './use-correction.ts';
 
 interface LineDetailProps {
   diagram: string;
   row: DiagramRow;
   onKept: () => void;
+  /** The reading was taken as it stands: on to the next. */
+  onAccepted: () => void;
 }
 
 /** An open line: why it is doubtful, its other readings, the way to correct it, and the way into a job. */
-export function LineDetail({ diagram, row, onKept }: LineDetailProps) {
+export function LineDetail({ diagram, row, onKept, onAccepted }: LineDetailProps) {
   const read = understoodOf(row);
   const mayCorrect = useMay('repairer');
   const [typing, setTyping] = useState(row.doubtful && mayCorrect);
   const { keep, takeBack } = useCorrection(diagram, row, onKept);
+  const { keep: accept } = useCorrection(diagram, row, onAccepted);
   const notes = row.reading?.notes ?? [];
   const drawing = read.size && !typing ? drawingOf(read) : null;
   return (
@@ -57,6 +60,20 @@ export function LineDetail({ diagram, row, onKept }: LineDetailProps) {
           </p>
         ))}
       </div>
+      {row.doubtful ? (
+        <div className="buttons">
+          <Button
+            weight="main"
+            autoFocus
+            busy={accept.isPending}
+            onClick={() => accept.mutate(asItStands(read))}
+          >
+            {read.size ? 'It is as read' : 'It has no size'}
+            <span className="only-heard">: line {row.ref || row.place}</span>
+          </Button>
+        </div>
+      ) : null}
+      {accept.isError ? <Refused error={accept.error} /> : null}
       {drawing && read.size ? (
         <Drawing drawing={drawing} title={sizeWords(read.size)} room={{ width: 330, height: 230 }} />
       ) : null}
@@ -87,6 +104,7 @@ export function LineDetail({ diagram, row, onKept }: LineDetailProps) {
         <Correct
           row={row}
           busy={keep.isPending}
+          takesFocus={!row.doubtful}
           onKeep={keep.mutate}
           onCancel={() => (row.doubtful ? onKept() : setTyping(false))}
         />
@@ -116,6 +134,10 @@ export function LineDetail({ diagram, row, onKept }: LineDetailProps) {
     </div>
   );
 }
+
+/** The reading as a person's word; what was left unsure is a part without a size. */
+const asItStands = ({ category, dims, attrs, qty }: UnderstoodRow): NewCorrection =>
+  category === 'unsure' ? { category: 'plain', dims: {}, attrs: {}, qty } : { category, dims, attrs, qty };
 
 function wordsOf({ category, size }: { category: string; size: string | null }): string {
   return size ? sizeWords(size) : `${titleOf(category)}, no size`;

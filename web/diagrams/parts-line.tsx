@@ -13,10 +13,11 @@ interface PartsLineProps {
   open: boolean;
   onToggle: () => void;
   onKept: () => void;
+  onAccepted: () => void;
 }
 
 /** One line: as printed, what was read of it, how many, and what the list says besides. */
-export function PartsLine({ diagram, row, open, onToggle, onKept }: PartsLineProps) {
+export function PartsLine({ diagram, row, open, onToggle, onKept, onAccepted }: PartsLineProps) {
   const read = understoodOf(row);
   const hazards = hazardsOf(read.category, read.attrs);
   const attributes = Object.entries(read.attrs)
@@ -72,7 +73,7 @@ export function PartsLine({ diagram, row, open, onToggle, onKept }: PartsLinePro
           {read.qty ?? (row.qtyText || '–')}
         </span>
       </button>
-      {open ? <LineDetail diagram={diagram} row={row} onKept={onKept} /> : null}
+      {open ? <LineDetail diagram={diagram} row={row} onKept={onKept} onAccepted={onAccepted} /> : null}
     </li>
   );
 }

@@ -37,6 +37,14 @@ export function PartsList({ diagram, rows, open, onOpen, more }: PartsListProps)
         next.current = doubtful.find(each => each.id !== row.id)?.id ?? row.id;
         onOpen(null);
       }}
+      onAccepted={() => {
+        const after = doubtful[doubtful.findIndex(each => each.id === row.id) + 1] ?? doubtful[0];
+        if (after && after.id !== row.id) onOpen(after.id);
+        else {
+          next.current = row.id;
+          onOpen(null);
+        }
+      }}
     />
   );
   return (

@@ -6,6 +6,7 @@ import { useBench } from '../bench.tsx';
 import { sizeWords } from '../part/size.tsx';
 import { Section, Sheet } from '../ui/sheet.tsx';
 import { Asked, Empty } from '../ui/states.tsx';
+import { PageHits } from './page-hits.tsx';
 import { PartHits } from './part-hits.tsx';
 import { SizeHits } from './size-hits.tsx';
 import { SizeView } from './size-view.tsx';
@@ -74,7 +75,7 @@ function Answer({ found, q }: { found: Found; q: string }) {
   const exact = onlyOne(found);
   const otherParts = exact ? parts.filter(part => part.size !== exact.size) : parts;
   const numbered = parts.some(part => part.matched === 'number');
-  const nothing = sizes.length + parts.length + models.length + near.length === 0;
+  const nothing = sizes.length + parts.length + models.length + near.length + found.pages.length === 0;
   return (
     <div className="stack">
       <div>
@@ -120,6 +121,7 @@ function Answer({ found, q }: { found: Found; q: string }) {
           </ul>
         </Section>
       ) : null}
+      <PageHits pages={found.pages} q={q} />
     </div>
   );
 }
@@ -132,11 +134,12 @@ function onlyOne({ sizes, understood }: Found): Found['sizes'][number] | null {
   return meant.includes(only.size) ? only : null;
 }
 
-function summary({ sizes, parts, models }: Found): string {
+function summary({ sizes, parts, models, pages }: Found): string {
   const said = [
     sizes.length > 0 ? `${sizes.length} sizes` : '',
     parts.length > 0 ? `${parts.length} parts` : '',
     models.length > 0 ? `${models.length} models` : '',
+    pages.length > 0 ? `${pages.length} pages of diagrams` : '',
   ].filter(Boolean);
   return said.length > 0 ? `Found ${said.join(', ')}.` : 'Nothing found.';
 }

@@ -10,7 +10,7 @@ import {
   timestamp,
   uuid,
 } from 'drizzle-orm/pg-core';
-import type { Table } from '../../../indexer/intake/rows.ts';
+import type { Fault, Table } from '../../../indexer/intake/rows.ts';
 import type { GivenColumns } from '../../../indexer/reading/column-meanings.ts';
 import { instant, randomId, workshopId } from './columns.ts';
 import { model } from './model.ts';
@@ -51,6 +51,10 @@ export const diagram = pgTable(
     /** The tables found in it, and what a person says of their columns, in the same order. */
     tables: jsonb('tables').$type<Table[]>().notNull().default([]),
     columns: jsonb('columns').$type<GivenColumns>(),
+    /** What could not be read of it besides single rows: pages, mostly. */
+    faults: jsonb('faults').$type<Fault[]>().notNull().default([]),
+    /** In how many stretches it is read: one more each time that the rest is asked for. */
+    stretches: integer('stretches').notNull().default(1),
     /** While reading: who may go on, until when; and how often it was tried. */
     lease: uuid('lease'),
     leaseUntil: timestamp('lease_until', { withTimezone: true, mode: 'date' }),

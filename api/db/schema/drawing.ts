@@ -5,6 +5,7 @@ import {
   foreignKey,
   index,
   integer,
+  jsonb,
   pgTable,
   primaryKey,
   real,
@@ -12,6 +13,7 @@ import {
   timestamp,
   uuid,
 } from 'drizzle-orm/pg-core';
+import type { Written } from '../../../indexer/intake/rows.ts';
 import { instant, randomId, workshopId } from './columns.ts';
 import { diagram } from './diagram.ts';
 
@@ -30,6 +32,8 @@ export const page = pgTable(
     height: real('height').notNull(),
     /** What is written on it, for finding. */
     words: text('words').notNull().default(''),
+    /** The same in pieces, each with its place. */
+    places: jsonb('places').$type<Omit<Written, 'page'>[]>().notNull().default([]),
   },
   table => [
     primaryKey({ columns: [table.workshop, table.diagram, table.number] }),

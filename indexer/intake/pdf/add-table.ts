@@ -41,7 +41,7 @@ export function addTable(
 }
 
 /** A box of the turned sheet as shares of the shown page. */
-function areaOf({ left, top, right, bottom }: Box, { angle }: Sheet, page: PageContent): Box {
+export function areaOf({ left, top, right, bottom }: Box, { angle }: Sheet, page: PageContent): Box {
   const [x1, y1] = turnedBack(left, top, angle, page);
   const [x2, y2] = turnedBack(right, bottom, angle, page);
   const share = (number: number, whole: number) => Math.round((10_000 * number) / whole) / 10_000;

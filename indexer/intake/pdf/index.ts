@@ -1,6 +1,6 @@
 import type { Grid } from '../grid.ts';
 import { GridBuilder } from '../grid-builder.ts';
-import type { PageSize } from '../rows.ts';
+import type { PageSize, Written } from '../rows.ts';
 import { addTable } from './add-table.ts';
 import type { ListShape } from './build-table.ts';
 import { findTables } from './find-tables.ts';
@@ -13,17 +13,21 @@ import { readPage } from './read-page.ts';
 import { sheetsOf } from './sheet.ts';
 import { emptyPdf, pageBroken, pagesWithoutText, restUnread, unreadablePdf } from './tell.ts';
 import type { Word } from './words.ts';
+import { writtenOn } from './written.ts';
 
 /** What is read of a PDF before its rows are sorted. */
 export interface PdfContent {
   grid: Grid;
   marks: Mark[];
   pageSizes: PageSize[];
+  written: Written[];
 }
 
 /** How far a PDF is read, and who hears of it. */
 export interface PdfOptions {
   mostRows: number;
+  /** The most pages that are read at once. */
+  mostPages?: number | undefined;
   /** First and last page to read, counted from 1. */
   pages?: { from: number; to: number } | undefined;
   onPage?: ((page: number, pages: number) => void) | undefined;
@@ -31,8 +35,8 @@ export interface PdfOptions {
   mayGoOn?: (() => boolean) | undefined;
 }
 
-/** The most pages that are read at once, and how long all of them may take, in milliseconds. */
-const mostPages = 500;
+const usualMostPages = 500;
+/** How long all pages may take, in milliseconds. */
 const longest = 570_000;
 
 /**
@@ -52,7 +56,7 @@ export async function readPdf(bytes: Uint8Array, options: PdfOptions): Promise<P
 
 async function readPages(
   opened: OpenedPdf,
-  { mostRows, pages, onPage, mayGoOn }: PdfOptions,
+  { mostRows, mostPages = usualMostPages, pages, onPage, mayGoOn }: PdfOptions,
 ): Promise<PdfContent> {
   const { pdf } = opened;
   const builder = new GridBuilder(mostRows);
@@ -61,6 +65,7 @@ async function readPages(
   const layerShown = await layersOf(pdf);
   const marks: Mark[] = [];
   const pageSizes: PageSize[] = [];
+  const written: Written[] = [];
   let before: ListShape[] = [];
   const textless: { page: number; picture: boolean; blank: boolean }[] = [];
   const started = Date.now();
@@ -78,6 +83,7 @@ async function readPages(
       const found = readContent(now, content, builder, before);
       before = found.shapes.length > 0 ? found.shapes : before;
       marks.push(...found.marks);
+      written.push(...found.written);
       if (found.words === 0) textless.push({ page: now, ...look(content) });
       page.cleanup();
     } catch (error) {
@@ -86,12 +92,13 @@ async function readPages(
     }
   }
   if (next <= pdf.numPages) grid.faults.push(restUnread(next, pdf.numPages));
-  if (grid.lines.length === 0 && marks.length === 0) {
+  // A further stretch may be empty: the list stands in the one before.
+  if (grid.lines.length === 0 && marks.length === 0 && from === 1) {
     const empty = emptyPdf(textless, { read: pageSizes.length, pages: pdf.numPages }, grid.faults);
     if (empty) throw empty;
   }
   grid.faults.push(...pagesWithoutText(textless.filter(({ blank }) => !blank)));
-  return { grid, marks, pageSizes };
+  return { grid, marks, pageSizes, written };
 }
 
 /** Puts the lists of one page into the grid, and gives the marks on its drawings, how many words it shows and the columns of its lists. */
@@ -109,6 +116,7 @@ function readContent(page: number, content: PageContent, builder: GridBuilder, b
   return {
     marks: findMarks(page, content, sheets, used),
     shapes,
+    written: writtenOn(page, sheets, content),
     words: sheets.reduce((sum, { words }) => sum + words.length, 0),
   };
 }

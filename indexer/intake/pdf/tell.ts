@@ -75,17 +75,17 @@ export const restUnread = (from: number, to: number): Fault => ({
   page: from,
   place: `page ${from}`,
   code: 'pages-not-read',
-  message: `Pages ${from} to ${to} are not read: the document is larger than is read at once. The pages before them are.`,
-  remedy: `Read the rest: read this document again from page ${from}, or send pages ${from} to ${to} as a document of their own.`,
+  message: `${from < to ? `Pages ${from} to ${to} are` : `Page ${from} is`} not read yet: the document is larger than is read at once. The pages before are kept.`,
+  remedy: 'Read the rest: what is read stays, and the rest comes to it.',
 });
 
-/** A page on which the reader was ended: it and those after it are left. */
-export const pageTooMuch = (page: number, pages: number, why: string): Fault => ({
+/** A page on which the reader was ended. */
+export const pageTooMuch = (page: number, why: string): Fault => ({
   page,
   place: `page ${page}`,
-  code: 'pages-not-read',
-  message: `Page ${page} was too much to read (${why.replace(/\.$/, '')}); ${pages > page ? `it and the pages after it, up to ${pages}, are` : 'it is'} not read. The pages before it are.`,
-  remedy: `Read the rest: send the pages from ${page} on as a document of their own, page ${page} printed anew from a PDF viewer.`,
+  code: 'page-too-much',
+  message: `Page ${page} was too much to read (${why.replace(/\.$/, '')}). The pages before it are read.`,
+  remedy: `Print page ${page} from a PDF viewer to a new PDF and take that in as well.`,
 });
 
 export const pageBroken = (page: number): Fault => ({

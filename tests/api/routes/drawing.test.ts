@@ -3,9 +3,13 @@ import type {
   BalloonChanged,
   DiagramRowsAnswer,
   DrawingAnswer,
+  Found,
   Uploaded,
+  WrittenFound,
 } from '../../../api/answers/index.ts';
+import { DrawAhead } from '../../../api/work/draw-ahead.ts';
 import { readInChild } from '../../../api/work/spawn-reader.ts';
+import { makePdf } from '../../documents/make-pdfs.ts';
 import { smallPdf } from '../../support/small-pdf.ts';
 import { openBench, openService, type TestBench, type TestService } from './bench.ts';
 
@@ -160,5 +164,62 @@ describe("a person's word on a balloon", () => {
     const { balloons } = await drawingOf(bench, id);
     expect(await codeOf(`${path}/${balloons[0]!.id}`, 'PATCH', {})).toBe('bad-request');
     expect(await codeOf(`${path}/${balloons[0]!.id}`, 'PATCH', { x: 0.5 })).toBe('bad-request');
+  });
+});
+
+describe('what is written on the pages of a diagram', () => {
+  test('is found with its place, on the bench and on its drawing; what is hidden is not', async () => {
+    const bench = await openBench(service, 'Reading room');
+    const { bytes, list } = await makePdf(
+      {
+        name: '',
+        layout: {
+          hidden: true,
+          style: { balloons: 'circled', dimensions: false, notes: true, ranges: false },
+        },
+        wish: { language: 'en' },
+      },
+      12,
+    );
+    const body = new FormData();
+    body.set('file', new File([Buffer.from(bytes)], 'notes.pdf', { type: 'application/pdf' }));
+    body.set('maker', 'Hestrel');
+    body.set('model', 'Notes 2');
+    const { diagram } = await bench.good<Uploaded>('/api/diagrams', { method: 'POST', body });
+    await service.readAll();
+    const written = (find: string) =>
+      bench.good<WrittenFound>(`/api/diagrams/${diagram.id}/written?find=${encodeURIComponent(find)}`);
+    const note = (await written('grease before')).places;
+    expect(note).toMatchObject([{ page: 1, text: '1. Grease before fitting.' }]);
+    expect(note[0]!.left).toBeCloseTo(50 / 595, 2);
+    expect(note[0]!.top).toBeCloseTo(728 / 842, 1);
+    const { places: numbers } = await written(list.lines[4]!.ref);
+    expect(new Set(numbers.map(({ page }) => page))).toEqual(new Set([1, 2]));
+    expect((await written('XX-9999')).places).toEqual([]);
+    const { pages } = await bench.good<Found>('/api/find?q=grease%20before');
+    expect(pages).toMatchObject([{ diagram: diagram.id, page: 1, text: '1. Grease before fitting.' }]);
+    expect((await bench.good<Found>('/api/find?q=xx-9999')).pages).toEqual([]);
+    // Another bench has no such page.
+    const other = await openBench(service, 'Next door');
+    expect((await other.good<Found>('/api/find?q=grease%20before')).pages).toEqual([]);
+  });
+
+  test('its pages are drawn before anyone looks', async () => {
+    const bench = await openBench(service, 'Drawing room');
+    const id = await takeSheet(bench, 'Tern 44');
+    const drawn: number[] = [];
+    const ahead = new DrawAhead(service.store, async (_, page) => {
+      drawn.push(page);
+      return [{ width: 100, height: 140, bytes: Buffer.from('picture') }];
+    });
+    await ahead.add({ workshop: bench.id, id });
+    expect(await ahead.next()).toBe(true);
+    expect(await ahead.next()).toBe(false);
+    expect(drawn).toEqual([1]);
+    const kept = await bench.ask(`/api/diagrams/${id}/pages/1/picture?width=600`);
+    expect(await kept.text()).toBe('picture');
+    // What is drawn is not drawn again.
+    await ahead.add({ workshop: bench.id, id });
+    expect(await ahead.next()).toBe(false);
   });
 });

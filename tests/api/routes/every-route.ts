@@ -175,6 +175,14 @@ export const routes: Record<string, { expects: Expects; ask: (ids: Ids) => Attem
     expects: 'refuse',
     ask: ({ diagram }) => [{ path: `/api/diagrams/${diagram}/read-again` }],
   },
+  'POST /api/diagrams/:diagram/read-rest': {
+    expects: 'refuse',
+    ask: ({ diagram }) => [{ path: `/api/diagrams/${diagram}/read-rest` }],
+  },
+  'GET /api/diagrams/:diagram/written': {
+    expects: 'refuse',
+    ask: ({ diagram }) => [{ path: `/api/diagrams/${diagram}/written?find=SECRET` }],
+  },
   'POST /api/diagrams/:diagram/rows/:row/correction': {
     expects: 'refuse',
     ask: ({ diagram, row }) => [

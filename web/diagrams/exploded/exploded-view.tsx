@@ -1,10 +1,12 @@
 import { useEffect, useState } from 'react';
+import { useSearchParams } from 'wouter';
 import type { DrawingAnswer } from '../../../api/answers/index.ts';
 import { May } from '../../people/may.tsx';
 import { Button } from '../../ui/controls.tsx';
 import { Section } from '../../ui/sheet.tsx';
 import type { Balloon } from './balloon.ts';
 import { BalloonEditor } from './balloon-editor.tsx';
+import { FindOnDrawing, type Place } from './find-on-drawing.tsx';
 import { fromAfar, Plate } from './plate.tsx';
 import type { View } from './view.ts';
 import './exploded-view.css';
@@ -22,7 +24,10 @@ interface ExplodedViewProps {
 /** The pages of a diagram, to move about in; a tap on a balloon means its line. The list beside it is its equal. */
 export function ExplodedView({ diagram, drawing, chosen, doubtful, onChoose }: ExplodedViewProps) {
   const ofChosen = drawing.balloons.filter(balloon => balloon.lines.some(line => line.row === chosen));
-  const [number, setNumber] = useState(firstDrawn(drawing));
+  const [search] = useSearchParams();
+  const asked = { words: search.get('find') ?? '', page: Number(search.get('page')) };
+  const [number, setNumber] = useState(asked.page || firstDrawn(drawing));
+  const [found, setFound] = useState<{ place: Place | null; all: Place[] }>({ place: null, all: [] });
   const [editing, setEditing] = useState(false);
   const [looked, setLooked] = useState<View>(fromAfar);
   const turnTo = (page: number) => {
@@ -46,6 +51,14 @@ export function ExplodedView({ diagram, drawing, chosen, doubtful, onChoose }: E
       title="Drawing"
       aside={`${onPage.length} ${onPage.length === 1 ? 'balloon' : 'balloons'}`}
     >
+      <FindOnDrawing
+        diagram={diagram}
+        first={asked}
+        onShow={(place, all) => {
+          setFound({ place, all });
+          if (place && place.page !== number) turnTo(place.page);
+        }}
+      />
       {drawing.pages.length > 1 ? <Pages drawing={drawing} shown={page.number} onTurn={turnTo} /> : null}
       <Pane
         key={page.number}
@@ -57,6 +70,8 @@ export function ExplodedView({ diagram, drawing, chosen, doubtful, onChoose }: E
         onChoose={onChoose}
         looked={looked}
         onLook={setLooked}
+        found={found.all.filter(place => place.page === page.number)}
+        shown={found.place?.page === page.number ? found.place : null}
       >
         <May least="repairer">
           <button type="button" aria-pressed={editing} onClick={() => setEditing(!editing)}>

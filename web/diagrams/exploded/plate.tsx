@@ -3,6 +3,8 @@ import type { DrawingAnswer } from '../../../api/answers/index.ts';
 import { Refused, Waiting } from '../../ui/states.tsx';
 import type { Balloon } from './balloon.ts';
 import { BalloonMark } from './balloon-mark.tsx';
+import type { Place } from './find-on-drawing.tsx';
+import { FoundMark, middleOf } from './found-mark.tsx';
 import { useExtent } from './use-extent.ts';
 import { useGestures } from './use-gestures.ts';
 import { usePicture } from './use-picture.ts';
@@ -34,6 +36,9 @@ export interface PlateProps {
   onEmpty?: (spot: Point) => void;
   /** What stands on the drawing in place of its marks. */
   marks?: (place: { view: View; whole: Extent }) => ReactNode;
+  /** Where words that are looked for stand on this page, and the one to show. */
+  found?: Place[];
+  shown?: Place | null;
   /** A further button beside those that change its size. */
   children?: ReactNode;
 }
@@ -49,6 +54,7 @@ const stride = 60;
 export function Plate(props: PlateProps) {
   const { diagram, page, balloons, chosen, doubtful, onChoose, looked, onLook, onEmpty, marks, children } =
     props;
+  const { found = [], shown = null } = props;
   const paneRef = useRef<HTMLFieldSetElement>(null);
   const pane = useExtent(paneRef);
   const [near, setNear] = useState<Balloon | null>(null);
@@ -78,6 +84,12 @@ export function Plate(props: PlateProps) {
     if (target && pane && whole && !isSeen(chosen, view, whole, pane))
       onLook(centredOn(first!, closeUp, view, whole, pane));
   }, [target]);
+
+  const spot = shown ? middleOf(shown) : null;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: only another place moves the drawing
+  useEffect(() => {
+    if (spot && pane && whole) onLook(centredOn(spot, closeUp, view, whole, pane));
+  }, [shown, pane?.width]);
 
   const onKeyDown = (event: KeyboardEvent) => {
     const step = { ArrowLeft: [1, 0], ArrowRight: [-1, 0], ArrowUp: [0, 1], ArrowDown: [0, -1] }[event.key];
@@ -138,6 +150,17 @@ export function Plate(props: PlateProps) {
                   }
                 />
               )))
+          : null}
+        {whole && picture.address
+          ? found.map(place => (
+              <FoundMark
+                key={`${place.left} ${place.top} ${place.text}`}
+                place={place}
+                shown={place === shown}
+                view={view}
+                whole={whole}
+              />
+            ))
           : null}
         {picture.isError ? (
           <Refused error={picture.error} onAgain={() => void picture.again()} />
