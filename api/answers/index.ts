@@ -3,6 +3,29 @@
  * `../app.ts`; nothing else of the service.
  *
  *   GET    /api/health                                              → Health
+ *   GET    /api/ready                                               → Readiness (200, 503 where it cannot work)
+ *   GET    /api/session                                             → Session
+ *   POST   /api/session                        SignIn               → Session, and a cookie      (these and the rest
+ *   DELETE /api/session                                             → signed out                  of people where
+ *   GET    /api/sessions                                            → Sessions                    people sign in)
+ *   DELETE /api/sessions, /api/sessions/:session                    → ended: all but this one, or that one
+ *   PUT    /api/password                       PasswordChange       → every other session has ended
+ *   POST   /api/password/by-link               PasswordByLink       → Session
+ *   POST   /api/invitation                     { link }             → Invited
+ *   POST   /api/invitation/join                Joining              → { bench }
+ *   POST   /api/person/erase                   { password }         → signed out for good
+ *   GET    /api/people                                              → People        (owner, as all below)
+ *   POST   /api/people                         NewPerson            → PersonLink (201)
+ *   PATCH  /api/people/:person                 PersonChange         → PersonHere
+ *   DELETE /api/people/:person                                      → PersonHere, who has left
+ *   POST   /api/people/:person/link                                 → PersonLink
+ *   POST   /api/people/:person/erase                                → PersonHere without a name
+ *   GET    /api/tokens                                              → Tokens
+ *   POST   /api/tokens                         NewToken             → TokenMade (201)
+ *   DELETE /api/tokens/:token                                       → TokenAnswer, revoked
+ *   GET    /api/trail?before=                                       → Trail
+ *   GET    /api/backup                                              → the bench as one file
+ *   POST   /api/bench/erase                    { password }         → gone
  *   GET    /api/benches                                             → Benches
  *   POST   /api/benches                        NewBench             → Bench (201)
  *   POST   /api/benches/:bench/open                                 → Bench

@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { diagram } from '../../../api/db/schema/index.ts';
 import { createTestStore, type TestStore } from '../../support/postgres.ts';
 
 const program = fileURLToPath(new URL('../../../dist/fettle.js', import.meta.url));
@@ -133,6 +134,39 @@ describe('fettle serve over a database of its own', () => {
     const code = ended(child);
     expect((await answer).status).toBe(200);
     expect(await code).toBe(0);
+  });
+
+  test('gives back what it was reading when it is told to stop, for another to take at once', async () => {
+    const { child, address } = await serving({ FETTLE_ACCOUNTS: 'off' });
+    const ask = async (path: string, body?: object, bench?: string) => {
+      const response = await fetch(address + path, {
+        method: body ? 'POST' : 'GET',
+        ...(body && { body: JSON.stringify(body) }),
+        headers: {
+          'Content-Type': 'application/json',
+          'Idempotency-Key': `stopping ${path}`.replaceAll(' ', '-'),
+          Origin: address,
+          ...(bench && { Workshop: bench }),
+        },
+      });
+      return response.json();
+    };
+    const { id: bench } = await ask('/api/benches', { name: 'Stopping' });
+    const text = Array.from({ length: 40_000 }, (_, i) => `${i},A-${i},BALL BEARING 5X11X4,1`).join('\n');
+    const given = { maker: 'Brindlow', model: 'Tern', text };
+    const { diagram: taken } = await ask('/api/diagrams/text', given, bench);
+    const standing = async () => {
+      const [row] = await store.inWorkshop(bench, tx =>
+        tx.select({ state: diagram.state, lease: diagram.lease }).from(diagram),
+      );
+      return row!;
+    };
+    while ((await standing()).state === 'waiting') await new Promise(resolve => setTimeout(resolve, 20));
+    expect((await standing()).state).toBe('reading');
+    child.kill('SIGTERM');
+    expect(await ended(child)).toBe(0);
+    expect(await standing()).toEqual({ state: 'waiting', lease: null });
+    expect(taken.id).toMatch(/^[0-9a-f-]{36}$/);
   });
 
   test.each([
