@@ -9,7 +9,7 @@ import { Section } from '../ui/sheet.tsx';
 import { Refused, Waiting } from '../ui/states.tsx';
 import { useSay } from '../ui/toast.tsx';
 import { Settings } from './settings.tsx';
-import { useWho } from './who.tsx';
+import { useWho } from './who.ts';
 
 /** There is no way back but the file, so it asks for the password. */
 function EraseBench({ name }: { name: string }) {

@@ -222,6 +222,29 @@ describe('GET /api/sizes/:size', () => {
     expect(answer.uses.find(use => use.model.name === 'Gull winch')!.duty.critical).toBe(true);
     expect(answer.uses.find(use => use.model.name === 'Tern 40')!.duty.critical).toBe(false);
   });
+
+  test('a person’s word on a part goes before what its model says, both ways', async () => {
+    const own = await openBench(service);
+    await own.take('Corvane', 'Gull winch', [
+      '1,CV-1,BALL BEARING 7X14X5,1,',
+      '2,CV-2,BALL BEARING 6X15X5,1,',
+    ]);
+    await own.take('Ondrey', 'Smew 2', ['1,ON-1,BALL BEARING 8X16X5,1,'], { duty: 'ordinary' });
+    const caution = async (size: string) =>
+      (await own.good<SizeAnswer>(`/api/sizes/${encodeURIComponent(`bearing ${size}`)}`)).caution;
+    const all = () => Promise.all(['7x14x5', '6x15x5', '8x16x5'].map(caution));
+    const warns = expect.stringMatching(/maker's part only/);
+    expect(await all()).toEqual([warns, warns, null]);
+
+    const say = async (number: string, duty: string) => {
+      const [part] = (await own.good<Found>(`/api/find?q=${number}`)).parts;
+      await own.good(`/api/parts/${part!.id}/duty`, { method: 'PUT', body: { duty } });
+    };
+    await say('CV-1', 'ordinary');
+    expect(await all()).toEqual([null, warns, null]);
+    await say('ON-1', 'brake-or-steering');
+    expect(await all()).toEqual([null, warns, warns]);
+  });
 });
 
 describe('GET /api/parts/:part/interchange', () => {
