@@ -1,6 +1,7 @@
 import type { Measure } from './measures.ts';
 import type { Stretch } from './prose.ts';
 import type { Token } from './tokens.ts';
+import { wordSet } from './vocabulary.ts';
 
 /**
  * Leaves out the numbers that look like sizes of the part and are none: a bare number in brackets beside a size with its unit
@@ -60,3 +61,6 @@ function isOfFlange(tokens: readonly Token[], { first, last }: Measure): boolean
   while (at > 0 && between.has(tokens[at]!.text)) at--;
   return at >= 0 && flanges.has(tokens[at]!.text);
 }
+
+/** What stands in every line that prints a number beside a size, unless prose does. */
+export const besideSizes = wordSet([...roughly, ...flanges, '(']);

@@ -1,4 +1,4 @@
-import { dropBeside } from './beside-sizes.ts';
+import { besideSizes, dropBeside } from './beside-sizes.ts';
 import { type Cell, cutCells } from './cells.ts';
 import type { Place } from './claim.ts';
 import { type Columns, columnsOf, noColumns } from './columns.ts';
@@ -104,7 +104,9 @@ export function analyse(text: string, context: LineContext, dictionary: Dictiona
     behindSize(tokens, heading.hits);
   takeFigures(tokens, sets, cells, hits, qty);
   const prose = proseIn(tokens, cells, hits);
-  const measures = dropBeside(tokens, prose, readMeasures(tokens, gluedLabels(tokens, hits), context));
+  const printedSizes = readMeasures(tokens, gluedLabels(tokens, hits), context);
+  const beside = prose.length > 0 || (sets & besideSizes) !== 0;
+  const measures = beside ? dropBeside(tokens, prose, printedSizes) : printedSizes;
   const labels = labelSizes(tokens, measures, cells, hits, formLetters(tokens, standards));
   const groups = groupSizes(tokens, threads, measures, labels);
   for (const group of groups) spreadUnit(group);
