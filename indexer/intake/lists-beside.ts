@@ -6,6 +6,10 @@ import { strongestRole } from './header.ts';
 import { readQuantity } from './quantity.ts';
 import { readReference } from './reference.ts';
 
+/** Columns of a list at least, and the share of lines in which a column that is one of several lists has something. */
+const fewest = 3;
+const leastFilled = 0.4;
+
 /** Where each of the lists side by side begins: at the first title's next appearance. */
 export function startsByTitle(titles: readonly string[]): number[] {
   const first = titles.find(title => title !== '');
@@ -14,12 +18,22 @@ export function startsByTitle(titles: readonly string[]): number[] {
     const roles = headerRoles(title);
     return roles && strongestRole(roles) === 'description';
   });
-  return starts.length > 1 && descriptions.length === starts.length ? [0, ...starts.slice(1)] : [0];
+  if (starts.length < 2) return [0];
+  const eachDescribes = descriptions.length === starts.length;
+  return eachDescribes || comesAgain(titles, starts) ? [0, ...starts.slice(1)] : [0];
 }
 
-/** Columns of a list at least, and the share of lines in which a column that is one of several lists has something. */
-const fewest = 3;
-const leastFilled = 0.4;
+/** Whether a row of titles, three or more of which one may head names, is printed over and over. */
+function comesAgain(titles: readonly string[], [first, second]: readonly number[]): boolean {
+  const one = titles.slice(first, second).filter(Boolean);
+  const all = titles.filter(Boolean);
+  return (
+    one.length >= fewest &&
+    all.length % one.length === 0 &&
+    all.every((title, at) => title === one[at % one.length]) &&
+    one.some(title => headerRoles(title)?.description !== undefined)
+  );
+}
 
 /** The same by what stands in the columns: the kinds of cells come again in the same order, and references run on. */
 export function startsByContent(sample: readonly GridLine[], width: number): number[] {

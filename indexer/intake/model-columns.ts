@@ -1,4 +1,4 @@
-import { foldHeader, headerRoles } from '../reading/column-words.ts';
+import { foldHeader, headerRoles, headerWords, isTitle } from '../reading/column-words.ts';
 import { suits } from './cell-kinds.ts';
 import type { Column } from './column.ts';
 import { columnCells, type GridLine } from './grid.ts';
@@ -12,13 +12,14 @@ export function modelColumns(
   columns: readonly Column[],
   sample: readonly GridLine[],
 ): Map<Column, string | null> {
-  const models = new Map<Column, string | null>();
+  const named = new Map<Column, string>();
   for (const column of columns)
     if (isTitledForModel(column.title)) {
       const cells = columnCells(column.at, sample);
       if (cells.length > 0 && cells.every(cell => suits(cell, 'model') > 2))
-        models.set(column, modelName(column.title));
+        named.set(column, modelName(column.title));
     }
+  const models = new Map<Column, string | null>(withoutShared(named));
   const counting = columns.filter(column => countsIn(column.title) || models.has(column));
   const multiples = counting.filter(column =>
     counting.some(other => other !== column && isMultiple(column, other, sample)),
@@ -49,8 +50,30 @@ function isMultiple(column: Column, other: Column, sample: readonly GridLine[]):
   return pairs.length >= 3 && pairs.every(([own, single]) => own === times * single!);
 }
 
-/** `Qty 2500` and `2500 (qty)` name the model 2500. */
+/** `Qty 2500`, `No. req. 2500` and `2500 (qty)` name the model 2500. */
 export function modelName(title: string): string {
-  const kept = title.split(/\s+/).filter(word => headerRoles(word)?.qty === undefined);
-  return (kept.join(' ') || title).replace(/^[^\p{L}\p{N}]+|[^\p{L}\p{N}]+$/gu, '');
+  let words = title.split(/\s+/);
+  for (let length = words.length - 1; length > 0; length -= 1) {
+    const [before, behind] = [isQuantity(words.slice(0, length)), isQuantity(words.slice(-length))];
+    if (!before && !behind) continue;
+    words = before ? words.slice(length) : words.slice(0, -length);
+    length = words.length;
+  }
+  return trimmed(words.join(' ')) || trimmed(title);
+}
+
+const isQuantity = (words: readonly string[]): boolean =>
+  headerWords.get(foldHeader(words.join(' ')))?.qty !== undefined;
+
+const trimmed = (text: string) => text.replace(/^[^\p{L}\p{N}]+|[^\p{L}\p{N}]+$/gu, '');
+
+/** Names without the words of headers that all of them begin with: `Number 1000`, `Number 2500`. */
+function withoutShared(names: Map<Column, string>): Map<Column, string> {
+  const [first, ...others] = [...names.values()].map(name => name.split(' '));
+  if (!first || others.length === 0) return names;
+  const shared = first.findIndex(
+    (word, at) => !isTitle(word) || others.some(other => other[at] !== word || other.length === at + 1),
+  );
+  if (shared <= 0) return names;
+  return new Map([...names].map(([column, name]) => [column, name.split(' ').slice(shared).join(' ')]));
 }

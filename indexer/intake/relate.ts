@@ -1,24 +1,21 @@
 import { drawnAssemblies, setParents } from './assemblies.ts';
-import { partNumberLike, shapeOf } from './cell-kinds.ts';
-import { type Entry, subjectOf } from './entry.ts';
-import { mirrors } from './mirrors.ts';
-import { refsBetween } from './reference.ts';
 import {
   ambiguousLetters,
   asRequiredWords,
   attachingWords,
-  includesPattern,
   notSoldLetters,
   notSoldPattern,
   optionPattern,
-  rangePattern,
   referenceOnlyWords,
-  serialPatterns,
-  strongSerial,
-  supersededJapanese,
-  supersededPattern,
-} from './remark-words.ts';
+} from './availability-words.ts';
+import { partNumberLike, shapeOf } from './cell-kinds.ts';
+import { type Entry, subjectOf } from './entry.ts';
+import { includesPattern, rangePattern } from './includes-words.ts';
+import { mirrors } from './mirrors.ts';
+import { refsBetween } from './reference.ts';
 import type { Relation } from './rows.ts';
+import { serialPatterns, strongSerial } from './serial-words.ts';
+import { supersededJapanese, supersededPattern } from './superseded-words.ts';
 
 /** What the list says about how its rows hang together, in printed order; sets `parent` and adds doubts on the way. */
 export function relate(entries: readonly Entry[]): Relation[] {

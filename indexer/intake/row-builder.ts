@@ -1,3 +1,4 @@
+import { attachingWords } from './availability-words.ts';
 import { type Cells, cellsOf, indentOf, textOf } from './cells.ts';
 import type { Column, Layout } from './column.ts';
 import { addVariant, type Entry, entry, setQuantity } from './entry.ts';
@@ -6,7 +7,6 @@ import { filled, type GridLine } from './grid.ts';
 import { type Habits, habitsOf } from './habits.ts';
 import { isPageNumber, isRule, joinWrapped, numberOrWords } from './line-sort.ts';
 import { readReference } from './reference.ts';
-import { attachingWords } from './remark-words.ts';
 import type { Fault } from './rows.ts';
 import { reasonToSkip, spansTable } from './skip-reason.ts';
 import { goesOn, unwrapped } from './wrapped-lines.ts';

@@ -1,8 +1,8 @@
+import { attachingWords } from './availability-words.ts';
 import type { Cells } from './cells.ts';
 import type { GridLine } from './grid.ts';
 import type { Habits } from './habits.ts';
 import { continues, isNote } from './line-sort.ts';
-import { attachingWords } from './remark-words.ts';
 import type { Row } from './rows.ts';
 
 /** Words under the descriptions of a printed list are all of them the description's, also a number among them. */

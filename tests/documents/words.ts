@@ -1,3 +1,5 @@
+import { moreWords } from './more-words.ts';
+
 /** Words of invented lists in one language: parts' names, titles of columns and remarks, as lists print them. */
 export interface Words {
   header: {
@@ -398,5 +400,24 @@ const ja: Words = {
   sides: ['左', '右'],
 };
 
-export const words = { en, de, fr, it, es, nl, ja } satisfies Record<string, Words>;
-export type Language = keyof typeof words;
+export type Language = 'en' | 'de' | 'fr' | 'it' | 'es' | 'nl' | 'ja';
+
+const first: Record<Language, Words> = { en, de, fr, it, es, nl, ja };
+
+/** The words of each language: those above, and as many again. */
+export const words = Object.fromEntries(
+  Object.entries(first).map(([language, own]) => [language, widened(own, moreWords[language as Language])]),
+) as Record<Language, Words>;
+
+function widened(own: Words, more: (typeof moreWords)[Language]): Words {
+  const both = <Lists extends Record<string, string[]>>(lists: Lists, others: Partial<Lists>): Lists =>
+    Object.fromEntries(
+      Object.entries(lists).map(([key, list]) => [key, [...list, ...(others[key] ?? [])]]),
+    ) as Lists;
+  return {
+    ...own,
+    header: both(own.header, more.header),
+    asRequired: [...own.asRequired, ...more.asRequired],
+    remarks: both(own.remarks, more.remarks),
+  };
+}
