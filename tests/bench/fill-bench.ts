@@ -10,7 +10,6 @@ import { type List, storeLists } from '../../api/diagrams/store-lines.ts';
 import { sha256 } from '../../api/diagrams/upload-diagram.ts';
 import { partIdentity } from '../../api/parts/part-identity.ts';
 import { settleParts } from '../../api/parts/settle-parts.ts';
-import { settleSizes } from '../../api/parts/settle-sizes.ts';
 import type { Duty } from '../../indexer/index.ts';
 import type { LargeList } from './large-catalogue.ts';
 
@@ -28,10 +27,9 @@ export async function fillBench(store: Store, workshop: string, lists: Iterable<
   const indexes = await dropIndexes(store.server);
   const makers = new Map<string, string>();
   const parts = new Map<string, string>();
-  const models: string[] = [];
   let lines = 0;
   for (const some of inHundreds(lists)) {
-    await store.inWorkshop(workshop, async tx => models.push(...(await putIn(tx, some, makers, parts))));
+    await store.inWorkshop(workshop, tx => putIn(tx, some, makers, parts));
     lines += some.reduce((sum, list) => sum + list.read.rows.length, 0);
     if (lines % 100_000 === 0) say(`${lines} lines`);
   }
@@ -40,21 +38,33 @@ export async function fillBench(store: Store, workshop: string, lists: Iterable<
     await tx.execute(sql`create temporary table touched on commit drop as select id, size from part`);
     await tx.execute(sql`analyze touched`);
     await settleParts(tx);
-    say(`${parts.size} parts settled`);
-    await settleSizes(tx, models);
-    say('sizes settled');
   });
+  say(`${parts.size} parts settled`);
+  await store.inWorkshop(workshop, settleAllSizes);
+  say('sizes settled');
   await asOwner(store.server, ["set maintenance_work_mem = '256MB'", ...indexes, 'vacuum (analyze)']);
   say('indexes built');
 }
 
-/** One batch of lists, their makers and parts made where they are new; answers the models. */
+/** The sizes there are and the models that take them, where no list has columns for several: all of them in one reading. */
+async function settleAllSizes(tx: Tx): Promise<void> {
+  await tx.execute(sql`
+    insert into size (workshop, size)
+    select distinct this_workshop(), size from part where size is not null`);
+  await tx.execute(sql`
+    insert into size_model (workshop, size, model)
+    select distinct this_workshop(), part.size, diagram.model
+    from row join part on part.id = row.part join diagram on diagram.id = row.diagram
+    where part.size is not null`);
+}
+
+/** One batch of lists, their makers and parts made where they are new. */
 async function putIn(
   tx: Tx,
   lists: LargeList[],
   makers: Map<string, string>,
   parts: Map<string, string>,
-): Promise<string[]> {
+): Promise<void> {
   const newMakers: { id: string; name: string }[] = [];
   const newParts: Omit<typeof part.$inferInsert, 'workshop'>[] = [];
   const ofModels = lists.map(list => ({ ...list, id: randomUUID(), diagram: randomUUID() }));
@@ -117,7 +127,6 @@ async function putIn(
     newParts,
   );
   await storeLists(tx, stored);
-  return ofModels.map(list => list.id);
 }
 
 const dutyOf = (at: number): Duty => (at % criticalEvery === 0 ? 'load-holding' : 'ordinary');
