@@ -87,6 +87,15 @@ describe.each(looks)('at $width px, $theme', look => {
       `Ida Fenn ${each}`,
     );
 
+    await page.getByRole('button', { name: `Rename Ida Fenn ${each}` }).click();
+    const another = page.getByRole('form', { name: `Another name for Ida Fenn ${each}` });
+    await another.getByRole('textbox').fill(`Ida Marsh ${each}`);
+    await expectSound(page);
+    await another.getByRole('button', { name: 'Keep the name' }).click();
+    await page.getByText(`Ida Marsh ${each} is the name now.`).waitFor();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByLabel(`What Ida Fenn ${each} may do`).waitFor();
+
     await page.getByRole('link', { name: 'Tokens', exact: true }).click();
     await page.getByRole('heading', { name: 'Tokens of this bench' }).waitFor();
     const token = page.getByRole('form', { name: 'Make a token' });

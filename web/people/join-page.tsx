@@ -11,6 +11,7 @@ import { NewPassword, wrongPassword } from './new-sign-in.tsx';
 import { roleWords } from './role-words.ts';
 import { useWho } from './who.ts';
 import './people.css';
+import '../start/start.css';
 
 /** Where an invitation's link leads: what it is to, and the way in. The link's secret stands after the `#`, which is sent to nobody. */
 export function JoinPage() {

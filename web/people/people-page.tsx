@@ -10,6 +10,7 @@ import { PersonRow } from './person-row.tsx';
 import { rolesToChoose, roleWords } from './role-words.ts';
 import { Settings } from './settings.tsx';
 import { ShownOnce } from './shown-once.tsx';
+import '../start/start.css';
 
 /** Who works at the bench, and the way to bring somebody in. */
 export function PeoplePage() {

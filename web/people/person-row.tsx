@@ -1,7 +1,8 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
+import { type FormEvent, useState } from 'react';
 import type { PersonChange, PersonHere, PersonLink, Role } from '../../api/answers/index.ts';
 import { api } from '../api.ts';
-import { Button, Choice } from '../ui/controls.tsx';
+import { Button, Choice, Field } from '../ui/controls.tsx';
 import { Refused } from '../ui/states.tsx';
 import { useSay } from '../ui/toast.tsx';
 import { dayOf } from './moment-words.ts';
@@ -49,6 +50,17 @@ export function PersonRow({ person, you, onLink }: PersonRowProps) {
         onSuccess: () => say(`${name}: ${roleWords[role].name}.`, () => change.mutate({ role: person.role })),
       },
     );
+  const [renaming, setRenaming] = useState(false);
+  const rename = (next: string) => {
+    setRenaming(false);
+    if (next !== name)
+      change.mutate(
+        { name: next },
+        {
+          onSuccess: () => say(`${next} is the name now.`, () => change.mutate({ name })),
+        },
+      );
+  };
   const failed = [change, link, remove, erase].find(one => one.isError);
   return (
     <li className="person">
@@ -80,6 +92,9 @@ export function PersonRow({ person, you, onLink }: PersonRowProps) {
             ))}
           </Choice>
           <div className="buttons">
+            <Button weight="thin" aria-expanded={renaming} onClick={() => setRenaming(!renaming)}>
+              Rename<span className="only-heard"> {name}</span>
+            </Button>
             {you ? null : (
               <>
                 <Button weight="thin" busy={link.isPending} onClick={() => link.mutate()}>
@@ -94,8 +109,31 @@ export function PersonRow({ person, you, onLink }: PersonRowProps) {
           </div>
         </>
       )}
+      {renaming ? <Rename name={name} onRename={rename} /> : null}
       {failed ? <Refused error={failed.error} /> : null}
     </li>
+  );
+}
+
+/** Another name for somebody: what this bench calls them. */
+function Rename({ name, onRename }: { name: string; onRename: (name: string) => void }) {
+  const [typed, setTyped] = useState(name);
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    if (typed.trim()) onRename(typed.trim());
+  };
+  return (
+    <form className="start-form" onSubmit={submit} aria-label={`Another name for ${name}`}>
+      <Field
+        label={`Another name for ${name}`}
+        required
+        maxLength={80}
+        autoFocus
+        value={typed}
+        onChange={event => setTyped(event.target.value)}
+      />
+      <Button type="submit">Keep the name</Button>
+    </form>
   );
 }
 
