@@ -1,5 +1,7 @@
 import { type ChildProcess, execFile, spawn } from 'node:child_process';
+import { once } from 'node:events';
 import { mkdtemp, rm } from 'node:fs/promises';
+import { type IncomingMessage, request } from 'node:http';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
@@ -123,17 +125,23 @@ describe('fettle serve over a database of its own', () => {
 
   test('waits for the requests that run when it is told to stop', async () => {
     const { child, address } = await serving({ FETTLE_ACCOUNTS: 'off' });
-    const text = Array.from({ length: 8_000 }, (_, i) => `${i},A-${i},BALL BEARING 5X11X4,1`).join('\n');
-    const answer = fetch(`${address}/api/read`, {
+    const asked = request(`${address}/api/fit`, {
       method: 'POST',
-      body: JSON.stringify({ text }),
       headers: { 'Content-Type': 'application/json', Origin: address },
     });
-    await new Promise(resolve => setTimeout(resolve, 150));
-    child.kill('SIGTERM');
+    const answered = once(asked, 'response') as Promise<[IncomingMessage]>;
+    // Half of it is on its way when the program is told to stop, the rest comes after.
+    asked.write('{"shaft": {"val');
+    await new Promise(resolve => setTimeout(resolve, 300));
     const code = ended(child);
-    expect((await answer).status).toBe(200);
+    child.kill('SIGTERM');
+    await new Promise(resolve => setTimeout(resolve, 300));
+    asked.end('ue": 4.996}}');
+    const [answer] = await answered;
+    expect(answer.statusCode).toBe(200);
+    answer.resume();
     expect(await code).toBe(0);
+    expect(await fetch(address).catch(() => 'gone')).toBe('gone');
   });
 
   test('gives back what it was reading when it is told to stop, for another to take at once', async () => {
