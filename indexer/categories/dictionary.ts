@@ -19,8 +19,24 @@ const inverted = (phrase: string): string | null => {
   return cut < 0 || /\d/.test(phrase) ? null : `${phrase.slice(cut + 1)} , ${phrase.slice(0, cut)}`;
 };
 
-/** Kinds whose turned names mean nothing else: a washer spring is no spring. */
-const runTogether = new Set<string>(['retaining-ring', 'pin', 'washer', 'seal']);
+/** What may stand behind the name without a comma and mean nothing else: PIN COTTER is one pin, PIN SPRING a spring. */
+const runTogether: Readonly<Record<string, ReadonlySet<string>>> = {
+  'retaining-ring': new Set(['retaining', 'snap', 'e']),
+  pin: new Set([
+    'cotter',
+    'dowel',
+    'taper',
+    'tapered',
+    'roll',
+    'split',
+    'clevis',
+    'straight',
+    'parallel',
+    'grooved',
+  ]),
+  washer: new Set(['flat', 'plain', 'lock', 'thrust', 'wave', 'spring', 'split', 'toothed']),
+  seal: new Set(['oil', 'lip', 'dust', 'felt']),
+};
 
 function buildDictionary(): Dictionary {
   const words = new Dictionary();
@@ -41,7 +57,7 @@ function buildDictionary(): Dictionary {
       const turned = lang === 'en' ? inverted(phrase) : null;
       if (turned) words.add(turned, lang, { kind: 'noun', category: name, attrs });
       // … and some leave out the comma: PIN SPRING, RING-SNAP
-      if (turned && runTogether.has(name))
+      if (turned && runTogether[name]?.has(turned.split(' , ')[1]!))
         words.add(turned.replace(' , ', ' '), lang, { kind: 'noun', category: name, attrs });
     });
     each(own.modifiers, (phrase, lang, attrs) =>

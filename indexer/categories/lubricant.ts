@@ -11,7 +11,7 @@ export const lubricant: CategoryDefinition = {
   words: {
     nouns: {
       en: {
-        'grease, oil, lubricant, lube, lubricating oil, reel oil, drag grease, gear oil, gear grease, lithium grease, silicone grease, ptfe grease, bearing oil, bearing grease, sewing machine oil, machine oil, dry lube, ptfe lube, silicone oil, moly grease, anti-seize, antiseize, molybdenum grease, spindle oil, chain oil, silicone lubricant, graphite powder, lubricating grease':
+        'grease, oil, lubricant, lube, lubricating oil, reel oil, drag grease, gear oil, gear grease, lithium grease, silicone grease, ptfe grease, bearing oil, bearing grease, sewing machine oil, machine oil, dry lube, ptfe lube, silicone oil, moly grease, anti-seize, antiseize, molybdenum grease, spindle oil, chain oil, silicone lubricant, graphite powder, lubricating grease, ptfe spray, silicone spray, oil spray, lubricant spray, dry lube spray':
           {},
       },
       de: {

@@ -12,7 +12,7 @@ export const plainNouns: Record<Language, string> = {
     reel seat, side plate, sideplate, retainer, adapter, adaptor, carrier, cage, cup, cone, race, shell, yoke, link, linkage, slider, slide, carriage, bed, column,
     crosswind block, worm shaft cover, trigger, button cover, actuator, indicator, gauge, dial, ring gear cover, counterweight, weight, balance, bridge, spider, disc, disk, brake shoe,
     brake, caliper, brake pad, lining, drive train, gearbox, transmission, winch, hoist, handle assembly, frame assembly, spool assembly, drag knob, drag, click, clicker,
-    groove, keyring, key ring, pillar, hex pillar, pillar hex, hex standoff, push button, nut splitter, snap fastener, press stud, washer fluid, spring scale, ballast weight, pipe plug, woodruff key, end stop, limit switch, threaded spacer,
+    groove, keyring, key ring, pillar, hex pillar, pillar hex, hex standoff, push button, nut splitter, snap fastener, press stud, button, push buttons, washer fluid, spring scale, ballast weight, pipe plug, woodruff key, end stop, limit switch, threaded spacer,
     zip tie, ziptie, cable tie, cable clip, foam, rod tip, tip, ferrule, plug, socket, jack, stud plate, anchor, wall plug, dowel plate, bushing plate, mat, tray, drawer, shelf, foot pad, caster, castor,
     heatsink, heat sink, hotend, extruder, nozzle, bowden, printhead, print head, power supply, psu, relay, controller, stepper, stepper motor, servo, encoder, camera, antenna, speaker,
     glass, mirror, filament, tie, gusset, shroud, duct, skirt, mask, armature, stator, commutator, carbon brush, cord, plug top, guard, shield, deflector, hood, bumper, reflector, chute, funnel, gland, oil cup, oiler, nipple, grease nipple,

@@ -19,7 +19,7 @@ export function dropBeside(
     if (sized && isBracketed(tokens, measure)) continue;
     if (prose.some(cell => cell.first <= measure.first && measure.first <= cell.last)) continue;
     if (isRough(tokens, measure) || (rough && follows(tokens, rough, measure))) rough = measure;
-    else if (!isOfFlange(tokens, measure)) kept.push(measure);
+    else if (!isOfFlange(tokens, measure) && !isAcrossFlats(tokens, measure)) kept.push(measure);
   }
   return kept.length === measures.length ? (measures as Measure[]) : kept;
 }
@@ -50,6 +50,11 @@ function isRough(tokens: readonly Token[], { first, diameter }: Measure): boolea
 /** Another rough size by a slash or dash: circa 100 / 132 mm. */
 const follows = (tokens: readonly Token[], one: Measure, other: Measure) =>
   other.first === one.last + 2 && /^[/-]$/.test(tokens[one.last + 1]!.text);
+
+/** A size that a wrench or the words across flats stand behind is the hexagon's: 10 mm spanner, 5.5 mm A/F. */
+const isAcrossFlats = (tokens: readonly Token[], { last }: Measure) =>
+  wrenches.has(tokens[last + 1]?.text ?? '');
+const wrenches = new Set('spanner wrench af sw schlusselweite'.split(' '));
 
 const flanges = new Set('flange flansch collerette flangia brida flens フランジ'.split(' '));
 const between = new Set('ø = : . od dia diameter'.split(' '));

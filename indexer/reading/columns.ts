@@ -98,6 +98,10 @@ function together(columns: readonly Column[], cells: readonly Cell[], tokens: re
     const { first, last } = cells[i]!;
     const word = first === last ? tokens[first]!.text : '';
     if (word === '#') return { column: has('qty') ? 'ref' : 'qty', labels: [] };
+    if (word === 'n' && !has('qty')) return { column: 'qty', labels: [] };
+    if (/^(?:mm|inch|inches)$/.test(word)) return { column: 'size', labels: [] };
+    if (word === 'm' && has('teeth'))
+      return { column: 'module', labels: [{ label: 'module', upper: false }] };
     if (word === 'id' && dimensions === 1) return { column: 'ref', labels: [] };
     if (column.column === 'ref' && !names && /^items?$/.test(word))
       return { column: 'description', labels: [] };

@@ -3,6 +3,7 @@ import type { Group } from './groups.ts';
 import type { Line } from './line.ts';
 import type { Measure } from './measures.ts';
 import { bracket, severalCounts } from './quantity.ts';
+import { timesSign } from './quantity-times.ts';
 import { choiceWords } from './ranges.ts';
 import type { Token } from './tokens.ts';
 import { isIn, wordSet } from './vocabulary.ts';
@@ -66,7 +67,7 @@ const several = ({ hits }: Line): string | null =>
 
 /** A count for each of several parts: 0.1 (2x), 0.3 (1x). */
 const counts = ({ tokens, sets }: Line): string | null =>
-  (sets & bracket) !== 0 && severalCounts(tokens) ? 'more than one quantity in one line' : null;
+  (sets & (bracket | timesSign)) !== 0 && severalCounts(tokens) ? 'more than one quantity in one line' : null;
 
 /** Two kinds of part in one line: screw and nut, bolt + washer, washer or shim. */
 function together({ tokens, sets, hits }: Line): string | null {

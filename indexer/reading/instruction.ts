@@ -15,7 +15,7 @@ const verbs = new Set(
 
 /** Verbs that are no part's name, and need no article: tighten screws. */
 const plainVerbs = new Set(
-  'tighten loosen ensure repeat serrer desserrer visser devisser serrare apretar'.split(' '),
+  'apply tighten loosen ensure repeat serrer desserrer visser devisser serrare apretar'.split(' '),
 );
 
 const articles = new Set(

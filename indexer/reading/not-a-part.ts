@@ -26,7 +26,7 @@ export function isNotAPart(line: Line): boolean {
     isReplaced(line)
   )
     return true;
-  if (parts > 0) return startsWithNote(line) && sheet > 0;
+  if (parts > 0) return (startsWithNote(line) && sheet > 0) || isGroupTitle(line);
   if (isPriceOrDate(line)) return true;
   const words = unknownWords(line);
   if (column >= 2 && words <= Math.floor(column / 3) && line.groups.length === 0) return true;
@@ -55,6 +55,14 @@ function isHeading({ tokens, measures, threads, qty }: Line): boolean {
   const bare = measures.length === 0 && threads.length === 0 && qty === null;
   return bare && tokens.length <= 8 && tokens.length > 1 && tokens.at(-1)!.text === ':';
 }
+
+/** What lists group fasteners under, alone: no one part is called so. */
+const isGroupTitle = ({ tokens }: Line) => tokens.length === 1 && groupTitles.has(tokens[0]!.text);
+const groupTitles = new Set(
+  'fasteners hardware visserie boulonnerie bulloneria tornilleria kleinteile normteile bevestigingsmateriaal'.split(
+    ' ',
+  ),
+);
 
 /** Three cells of words and more, no figure among them, half of them titles: Rev | Date | Author | Change. */
 function isTitleRow({ tokens, cells, hits }: Line): boolean {
@@ -87,8 +95,9 @@ const totals = new Set(
   ),
 );
 
-/** A title between rules: ===== Bearings =====. */
+/** A title between rules, ===== Bearings =====; one in mark-up, ## Bearings; an address of the web alone. */
 function isRuled({ text, measures, threads }: Line): boolean {
+  if (/^\s*#{1,6}\s+[^\d|]+$/.test(text) || /^\s*(?:https?:\/\/|www\.)\S+\s*$/.test(text)) return true;
   return measures.length === 0 && threads.length === 0 && /^\s*([=#*~_-])\1{2,}[^|]*\1{3,}\s*$/.test(text);
 }
 
@@ -114,7 +123,9 @@ const noteWords = new Set(
 /** `Note: …` as the first or second piece of the line. */
 function startsWithNote({ tokens }: Line): boolean {
   const at = tokens.findIndex(t => t.kind === 'word');
-  return at >= 0 && at < 2 && noteWords.has(tokens[at]!.text) && noteMarks.has(tokens[at + 1]?.text ?? '');
+  if (at < 0 || at > 1 || !noteWords.has(tokens[at]!.text)) return false;
+  const mark = tokens[at + 1]?.kind === 'number' ? tokens[at + 2] : tokens[at + 1];
+  return noteMarks.has(mark?.text ?? '');
 }
 
 const noteMarks = new Set([':', '.', '!', '-']);

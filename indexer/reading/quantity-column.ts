@@ -97,7 +97,8 @@ function lastColumn(tokens: readonly Token[], cell: Cell): number {
   // … and what stands behind it in words is a material or a remark: OIL SEAL 6x12x4 1 NBR
   if (sized) {
     let back = end;
-    while (tokens[back]?.kind === 'word' && tokens[back]!.gap > 0 && back > end - mostWordsBehind) back--;
+    while (back > end - mostWordsBehind && isRemark(tokens, back))
+      back -= tokens[back]!.kind === 'word' ? 1 : 2;
     if (back < end && count(tokens[back]) !== null && isAlone(tokens, back)) return back;
   }
   const two = sized && count(tokens[end]) !== null && count(tokens[end - 1]) !== null;
@@ -108,6 +109,13 @@ function holdsTimes(tokens: readonly Token[], first: number, end: number): boole
   for (let at = first; at < end; at++) if (tokens[at]!.text === '×') return true;
   return false;
 }
+
+/** A word that stands off, or a material's letters with their figures: SUS303, S45C. */
+const isRemark = (tokens: readonly Token[], at: number): boolean => {
+  const { kind, gap } = tokens[at]!;
+  if (kind === 'word' && gap > 0) return true;
+  return kind === 'number' && gap === 0 && tokens[at - 1]?.kind === 'word' && tokens[at - 1]!.gap > 0;
+};
 
 const mostWordsBehind = 3;
 

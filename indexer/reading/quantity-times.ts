@@ -1,6 +1,7 @@
 import type { Cell } from './cells.ts';
 import { count, only, type Quantity } from './count.ts';
 import type { Hit } from './dictionary.ts';
+import { isClosed, namesBall, namesFlat } from './quantity-by-part.ts';
 import type { Token } from './tokens.ts';
 import { isIn, wordSet } from './vocabulary.ts';
 
@@ -23,6 +24,11 @@ export function byTimes(
         const sizes = next?.text === 'ø' && open + 1 < cell.last && (sign.gap > 0 || next.gap === 0);
         if (!sizes) return only(leading, open, open + 1);
       } else if (
+        (next.gap === 0 && isClosed(tokens, open + 2)) ||
+        (namesBall(hits) && sign.gap === next.gap && !timesBehind(tokens, open + 3))
+      )
+        return only(leading, open, open + 1);
+      else if (
         next.gap > 0 &&
         (glueFollows(tokens, open + 2, cell.last) ||
           numbersName(tokens, open + 2, hits) ||
@@ -44,6 +50,10 @@ export function byTimes(
         return only(beforeCount, at - 1, at);
       if (after === null || !endsThere(tokens, at + 1, cell.last)) continue;
       if (at === cell.first || before!.text === '(' || before!.text === '|') return only(after, at, at + 1);
+      // M5 washer x 4, ナット M3 ×4
+      const alone = before!.kind === 'word' || tokens[at + 1]!.gap === 0;
+      if (tokens[at]!.gap > 0 && alone && namesFlat(hits) && isThreaded(tokens, cell.first, at))
+        return only(after, at, at + 1);
       const word = before!.kind === 'word' || /^[)"]$/.test(before!.text);
       if (word && tokens[at]!.gap > 0 && (tokens[at + 1]!.gap === 0 || sizedBefore(tokens, cell.first, at)))
         return only(after, at, at + 1);
@@ -60,6 +70,14 @@ export function byTimes(
   }
   return null;
 }
+
+const timesBehind = (tokens: readonly Token[], from: number) =>
+  tokens.some((t, at) => at >= from && t.text === '×');
+
+/** Whether a metric thread stands in front, and no size with a times sign. */
+const isThreaded = (tokens: readonly Token[], first: number, end: number) =>
+  !sizedBefore(tokens, first, end) &&
+  tokens.some((t, at) => at >= first && at < end && t.text === 'm' && t.taken);
 
 /** A bearing's number, or another of three figures and more in front of a name in the plural: 2 x 608 bearings. */
 const numbersName = (tokens: readonly Token[], at: number, hits: readonly Hit[]): boolean =>

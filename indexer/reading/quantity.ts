@@ -25,7 +25,7 @@ export function findQuantity(
   hits: readonly Hit[],
 ): Quantity | null {
   const bracketed = (sets & bracket) !== 0;
-  if (bracketed && severalCounts(tokens)) return null;
+  if ((bracketed || (sets & timesSign) !== 0) && severalCounts(tokens)) return null;
   return (
     byColumn(tokens, cells) ??
     byWord(tokens, hits) ??
@@ -49,8 +49,23 @@ export function severalCounts(tokens: readonly Token[]): boolean {
       if ((one.text === '×' && count(other) !== null) || (other.text === '×' && count(one) !== null))
         counts++;
     } else if (isCountBehindSize(tokens, at)) counts++;
+  for (let at = 0; at + 2 < tokens.length; at++) if (beginsPart(tokens, at)) counts++;
   return counts > 1;
 }
+
+/** 8x M3x12, 4x M3 nuts: a count with its sign at the beginning or behind what parts two parts. */
+const beginsPart = (tokens: readonly Token[], at: number): boolean => {
+  const [number, sign, next] = [tokens[at]!, tokens[at + 1]!, tokens[at + 2]!];
+  const begins = at === 0 || (number.gap > 0 && /^(?:[,;+&]|and|und|et|e|y|en)$/.test(tokens[at - 1]!.text));
+  return (
+    begins &&
+    sign.text === '×' &&
+    sign.gap === 0 &&
+    next.gap > 0 &&
+    next.kind === 'word' &&
+    count(number) !== null
+  );
+};
 
 /** M12 (10): a number alone in brackets behind a size's figure. */
 const isCountBehindSize = (tokens: readonly Token[], at: number) =>

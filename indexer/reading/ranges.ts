@@ -40,15 +40,15 @@ function isRange(
 ): boolean {
   const sign = tokens[low.last + 1];
   if (!sign || !isIn(sign, rangeSigns)) return false;
+  const wholes = low.whole && high.whole && joinedEnds.has(low.last);
+  const even = sign.gap === tokens[high.first]!.gap;
   const stated = high.unitStated || low.unitStated;
   const open = sign.text === '~' || (isIn(sign, rangeWords) && stated);
   const decimals = !low.whole && !high.whole && !low.fraction && sign.gap > 0;
-  const dashed =
-    sign.text === '-' &&
-    sign.gap === tokens[high.first]!.gap &&
-    !low.fraction &&
-    (stated || decimals || (low.whole && high.whole && joinedEnds.has(low.last)));
-  if (!open && !dashed) return false;
+  const dashed = sign.text === '-' && even && !low.fraction && (stated || decimals || wholes);
+  // M4 x 12/16
+  const slashed = sign.text === '/' && sign.gap === 0 && even && wholes;
+  if (!open && !dashed && !slashed) return false;
   return !groups.some(
     g => g.joined && g.measures.length > 2 && g.measures.includes(low) && g.measures.includes(high),
   );
@@ -107,5 +107,5 @@ function mayHoldRange(tokens: readonly Token[], groups: readonly Group[]): boole
 }
 
 const rangeWords = wordSet('to thru through bis a jusqu hasta fino tot …');
-const rangeSigns = wordSet('- ~') | rangeWords;
+const rangeSigns = wordSet('- ~ /') | rangeWords;
 const behindSizes = rangeSigns | choiceWords | listMarks;

@@ -18,7 +18,7 @@ export function takeFigures(
   for (const cell of cells)
     if (cell.column !== null && foreign.has(cell.column)) take(tokens, cell.first, cell.last);
   takeCounts(tokens, cells);
-  if (qty || tokens.at(-1)?.text === 'ref') takeReference(tokens, cells);
+  if (qty || endsShown(tokens)) takeReference(tokens, cells);
   takeDashNumber(tokens);
   takeNumbered(tokens);
   takeCountRange(tokens);
@@ -26,6 +26,10 @@ export function takeFigures(
   if ((sets & diametralPitch) !== 0) takeDiametralPitch(tokens);
   takePhrases(tokens, hits);
 }
+
+/** A line that ends in REF shows again what is counted elsewhere. */
+const endsShown = (tokens: readonly Token[]) =>
+  tokens.at(-1)?.text === 'ref' || (tokens.at(-1)?.text === ')' && tokens.at(-2)?.text === 'ref');
 
 /** Marks the figures beside a sign of money: 9,64 €, $0.05, 2,10 CNY. */
 export function takePrices(tokens: readonly Token[]): void {

@@ -23,7 +23,8 @@ export const shim: CategoryDefinition = {
   words: {
     nouns: {
       en: {
-        'shim, shim ring, shim washer, shims, adjusting shim, bearing shim, spool shim, adjustment shim': {},
+        'shim, shim set, shims set, shim ring, shim washer, shims, adjusting shim, bearing shim, spool shim, adjustment shim':
+          {},
       },
       de: {
         'passscheibe, paßscheibe, ausgleichsscheibe, distanzscheibe, einstellscheibe, beilegscheibe, shimscheibe, stützscheibe, abstimmscheibe':
