@@ -1,4 +1,4 @@
-import { categoriesOf, type Hit } from './dictionary.ts';
+import type { Hit } from './dictionary.ts';
 import type { CategoryName } from './reading.ts';
 import type { Token } from './tokens.ts';
 
@@ -13,7 +13,7 @@ export function isClosed(tokens: readonly Token[], at: number): boolean {
 }
 
 const names = (hits: readonly Hit[], kinds: readonly CategoryName[]) =>
-  hits.some(h => categoriesOf(h.nouns).some(c => kinds.includes(c)));
+  hits.some(h => h.categories.some(c => kinds.includes(c)));
 
 /** A ball has one size, so that what is multiplied with it counts: 10 x 3 mm balls. */
 export const namesBall = (hits: readonly Hit[]): boolean =>
