@@ -38,7 +38,7 @@ export function byShape(
   const thread = line.groups.find(g => g.thread);
   const hinted = hintedBy(line);
   const sized = line.measures.some(m => m.label === 'length' || (m.unitStated && m.label === null));
-  const long = thread && (thread.measures.length > 0 || sized);
+  const long = thread && (thread.measures.length > 0 || sized || line.ranged);
   if (long && !isNamedBefore(line, thread.first))
     return named(hinted === null || hinted === 'washer' ? 'screw' : hinted, ['thread-and-length']);
   if (thread && hinted && unknownWords === 0) return named(hinted, ['thread-alone']);

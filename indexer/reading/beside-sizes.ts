@@ -68,4 +68,4 @@ function isOfFlange(tokens: readonly Token[], { first, last }: Measure): boolean
 }
 
 /** What stands in every line that prints a number beside a size, unless prose does. */
-export const besideSizes = wordSet([...roughly, ...flanges, '(']);
+export const besideSizes = wordSet([...roughly, ...flanges, ...wrenches, '(']);

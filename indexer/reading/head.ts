@@ -205,6 +205,10 @@ function nounsIn(
   for (const hit of named) {
     if (hit.first < first || hit.last > last || labels.has(hit.first)) continue;
     if (nouns.length > 0 && isContainer(tokens, hit.first) && isLubricant(nouns.at(-1)!.entry)) continue;
+    // A set of nuts is nuts; de and nl know the word as a part.
+    const follows =
+      nouns.length > 0 && nouns.at(-1)!.hit.last === hit.first - 1 && !isPlain(nouns.at(-1)!.entry);
+    if (follows && tokens[hit.first]!.text === 'set') continue;
     const entry = preferred(hit.nouns, languages, groups);
     const describes = (hit.kinds & kindBits.modifier) !== 0 && (isPlain(entry) || isSeat(entry, nouns[0]));
     const front = nouns[0];

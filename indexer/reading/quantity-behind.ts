@@ -16,7 +16,8 @@ export function byColon(tokens: readonly Token[], hits: readonly Hit[]): Quantit
     const named = hits.some(h => h.nouns.length > 0 && h.last < at);
     // Bore: 5, OD: 11 names sizes; the part's name or its size stands in front of a count.
     const front = hits.find(h => h.last === at - 1);
-    const sized = tokens[at - 1]!.kind === 'number';
+    // 1:30 is a ratio
+    const sized = tokens[at - 1]!.kind === 'number' && tokens[at + 1]!.gap > 0;
     return ends && named && (sized || (front?.nouns.length ?? 0) > 0) ? only(value, at + 1) : null;
   }
   return null;

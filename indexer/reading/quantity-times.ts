@@ -54,6 +54,9 @@ export function byTimes(
       const alone = before!.kind === 'word' || tokens[at + 1]!.gap === 0;
       if (tokens[at]!.gap > 0 && alone && namesFlat(hits) && isThreaded(tokens, cell.first, at))
         return only(after, at, at + 1);
+      // 10 mm long x 4
+      if (isIn(tokens[at]!, timesSign) && lengthWords.has(before!.text) && tokens[at - 2]?.kind !== 'mark')
+        return only(after, at, at + 1);
       const word = before!.kind === 'word' || /^[)"]$/.test(before!.text);
       if (word && tokens[at]!.gap > 0 && (tokens[at + 1]!.gap === 0 || sizedBefore(tokens, cell.first, at)))
         return only(after, at, at + 1);
@@ -70,6 +73,9 @@ export function byTimes(
   }
   return null;
 }
+
+/** Behind the words of a length no other size follows by a times sign. */
+const lengthWords = new Set('long length lg lang lange longueur lungo largo lengte'.split(' '));
 
 const timesBehind = (tokens: readonly Token[], from: number) =>
   tokens.some((t, at) => at >= from && t.text === '×');

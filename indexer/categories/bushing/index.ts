@@ -46,8 +46,9 @@ export const bushing: CategoryDefinition = {
   words: {
     nouns: {
       en: {
-        'bushing, bush, plain bearing, sleeve bearing, sleeve bush, slide bearing, plain bush, self lubricating bush, oilite bush, oilite bushing, sintered bush, bushings, bshg':
+        'bushing, bush, plain bearing, sintered bearing, sleeve bearing, sleeve bush, slide bearing, plain bush, self lubricating bush, oilite bush, oilite bushing, sintered bush, bushings, bshg':
           {},
+        'bronze bearing, oilite bearing, sintered bronze bearing': { material: 'bronze' },
         'flanged bush, flanged bushing, flange bush, flange bushing, flanged sleeve bearing': {
           flanged: true,
         },

@@ -14,7 +14,7 @@ export const words: CategoryWords = {
       'screw, bolt, scr, machine screw, mach screw, fastener, capscrew, screws, bolts, mounting screw, fixing screw, cross screw, setting screw, fixing bolt':
         {},
       'cap screw': { head: 'socket-cap' },
-      'shcs, socket cap screw, socket head cap screw, socket head screw, hex socket cap screw, allen bolt, allen screw, allen head screw, hexagon socket head cap screw, sock hd cap screw, cap head screw, socket screw, soc hd cap scr, soc cap screw, shc screw':
+      'shcs, socket cap screw, socket head cap screw, socket head screw, hex socket cap screw, allen bolt, allen screw, allen head screw, hexagon socket head cap screw, sock hd cap screw, cap head screw, socket screw, soc hd cap scr, soc cap screw, shc screw, shc':
         cap,
       'lhcs, low head cap screw, low head socket cap screw, low profile cap screw, low head screw, low profile socket head cap screw, low profile screw':
         low,
@@ -26,7 +26,7 @@ export const words: CategoryWords = {
       'button head screw, button screw': { head: 'button' },
       'fhcs, fhscs, fscs, flat head cap screw, socket flat head screw, flat head socket screw, socket countersunk screw, flat head socket cap screw, countersunk socket screw, fhsc, socket countersunk head screw, scfh, sfhcs, sfhs':
         csk,
-      'fhms, flat head screw, countersunk screw, csk screw, flathead screw, flat screw, countersunk head screw':
+      'fhms, fhs, flat head screw, countersunk screw, csk screw, flathead screw, flat screw, countersunk head screw':
         {
           head: 'countersunk',
         },
