@@ -6,6 +6,7 @@ import { uploadDiagram } from '../diagrams/upload-diagram.ts';
 import { addNeed } from '../jobs/add-need.ts';
 import { openJob } from '../jobs/open-job.ts';
 import { readWaiting } from '../work/read-waiting.ts';
+import { fell3 } from './drawn/fell-3.ts';
 import { type DemoJob, demoJobs } from './jobs.ts';
 import { demoLists } from './lists/index.ts';
 
@@ -14,7 +15,7 @@ const demoBench = 'de300000-0000-4000-8000-00000000be7c';
 
 /**
  * Puts the demo bench in where there is none: invented makers and models that share sizes under different numbers,
- * and three open jobs. What a crash left half done is gone on with at the next start.
+ * three open jobs and a sheet with an exploded drawing. What a crash left half done is gone on with at the next start.
  */
 export async function seedDemo(store: Store): Promise<void> {
   if (!(await store.benches()).includes(demoBench))
@@ -31,6 +32,9 @@ export async function seedDemo(store: Store): Promise<void> {
   );
   await store.inWorkshop(demoBench, async tx => {
     for (const given of demoJobs) await openDemoJob(tx, given);
+    // A sheet with a drawing waits for the reader of documents, as one that is put in does.
+    const { bytes, file, ...about } = fell3;
+    await uploadDiagram(tx, { ...about, name: file, bytes: bytes() });
   });
 }
 

@@ -1,3 +1,4 @@
+import { PDFDocument } from 'pdf-lib';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { smallPdf } from '../support/small-pdf.ts';
@@ -12,6 +13,8 @@ const pdf = () =>
     lines: [
       ['1', 'BR-100', 'HOUSING', '1'],
       ['2', 'BR-201', 'BALL BEARING 5X11X4 ZZ', '2'],
+      ['3', 'BR-301', 'WASHER, SHAFT', '1'],
+      ['4', 'BR-302', 'WASHER, PIN', '1'],
     ],
     balloons: [{ ref: '1', x: 0.2, y: 0.2 }, bearing],
   });
@@ -108,4 +111,73 @@ describe.each([
     await page.keyboard.press('0');
     expect(await wide()).toBeCloseTo(whole, 0);
   });
+
+  test('words and numbers are found on the drawing, and found on the bench it opens at them', async () => {
+    const page = await openDrawing(width, theme, `Finding ${width}`);
+    const box = page.getByLabel('Find on the drawing', { exact: true });
+    await box.fill('ball bearing');
+    await page.getByText('1 of 1').waitFor();
+    const mark = page.locator('.found-mark.shown');
+    await mark.waitFor();
+    const pane = (await page.locator('.pane').boundingBox())!;
+    const at = (await mark.boundingBox())!;
+    expect(at.x).toBeGreaterThan(pane.x - 10);
+    expect(at.y).toBeGreaterThan(pane.y);
+    expect(at.y).toBeLessThan(pane.y + pane.height);
+    await expectSound(page);
+    await box.fill('2');
+    // Its balloon, its line and a quantity.
+    await page.getByText('1 of 3').waitFor();
+    await page.getByRole('button', { name: 'Next place' }).click();
+    await page.getByText('2 of 3').waitFor();
+    await box.fill('no such word');
+    await page.getByText('not written here').waitFor();
+
+    await page.goto('/find?q=washer%2C%20pin');
+    await page.getByRole('link', { name: 'Brindlow Tern 40, page 1' }).click();
+    await page.locator('.found-mark.shown').waitFor();
+    expect(await page.getByLabel('Find on the drawing', { exact: true }).inputValue()).toBe('washer, pin');
+  });
+
+  test('one key takes a doubtful reading as it stands and goes on to the next; it is undone, and stays', async () => {
+    const page = await openDrawing(width, theme, `Checking ${width}`);
+    const check = section(page, 'To check');
+    await check.getByText('2 of 4').waitFor();
+    await check.getByRole('button', { name: /WASHER, SHAFT/ }).focus();
+    await page.keyboard.press('Enter');
+    await page.getByText('As it stands on page 1').waitFor();
+    await page.getByRole('button', { name: /: line 3$/ }).waitFor();
+    await expectSound(page);
+    await page.keyboard.press('Enter');
+    await page.getByRole('button', { name: /WASHER, PIN/, expanded: true }).waitFor();
+    await check.getByText('1 of 4').waitFor();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await check.getByText('2 of 4').waitFor();
+    await page.getByRole('button', { name: /: line 4$/ }).focus();
+    await page.keyboard.press('Enter');
+    await page.getByRole('button', { name: /WASHER, SHAFT/, expanded: true }).waitFor();
+    await page.getByRole('button', { name: /: line 3$/ }).click();
+    await check.waitFor({ state: 'detached' });
+    await page.getByRole('button', { name: 'Read it again' }).click();
+    await page.getByText('4 lines read, none to check').waitFor();
+  });
+});
+
+test('what was left of a long document is said, and read from its page', async () => {
+  const page = await startBench({ width: 390, theme: 'light' }, 'Long bench');
+  const long = await PDFDocument.load(await pdf());
+  for (let nth = 0; nth < 500; nth += 1) long.addPage([200, 200]);
+  const bytes = await long.save();
+  await putIn(page, {
+    name: 'long.pdf',
+    mimeType: 'application/pdf',
+    bytes,
+    maker: 'Brindlow',
+    model: 'Long 5',
+  });
+  await page.getByText('Page 501 is not read yet').waitFor();
+  await expectSound(page);
+  await page.getByRole('button', { name: 'Read the rest' }).click();
+  await page.getByText('Page 501 is not read yet').waitFor({ state: 'detached', timeout: 30_000 });
+  await page.getByText('4 lines read').first().waitFor();
 });
