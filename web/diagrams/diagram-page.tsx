@@ -89,6 +89,7 @@ function Ready({ diagram, rows, more }: ReadyProps) {
         <p className="quiet">{diagram.name}</p>
         <ReadingState diagram={diagram} />
       </div>
+      {done ? <NotRead diagram={diagram} /> : null}
       {done ? (
         <div className={drawing?.pages.length ? 'columns drawn' : 'columns'}>
           {drawing?.pages.length ? (
@@ -113,7 +114,6 @@ function Ready({ diagram, rows, more }: ReadyProps) {
             )}
           </div>
           <div className="stack">
-            <NotRead diagram={diagram} />
             <BeforeYouOpen rows={taken} />
             <ModelDuty model={diagram.model.id} />
             <LeftOutRows rows={rest} />

@@ -27,9 +27,11 @@ export function NotRead({ diagram }: { diagram: DiagramAnswer }) {
           <li key={`${code} ${page} ${place}`}>
             <p className="marked">
               <Mark shape="barred" />
-              <b>{message}</b>
+              <b>Not read</b> <span className="label">{place}</span>
             </p>
-            <p>{remedy}</p>
+            <p>
+              {message} {remedy}
+            </p>
             {code === 'pages-not-read' ? (
               <div className="buttons">
                 <Button busy={rest.isPending} onClick={() => rest.mutate()}>

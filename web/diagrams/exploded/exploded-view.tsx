@@ -27,6 +27,7 @@ export function ExplodedView({ diagram, drawing, chosen, doubtful, onChoose }: E
   const [search] = useSearchParams();
   const asked = { words: search.get('find') ?? '', page: Number(search.get('page')) };
   const [number, setNumber] = useState(asked.page || firstDrawn(drawing));
+  const [finding, setFinding] = useState(asked.words !== '');
   const [found, setFound] = useState<{ place: Place | null; all: Place[] }>({ place: null, all: [] });
   const [editing, setEditing] = useState(false);
   const [looked, setLooked] = useState<View>(fromAfar);
@@ -51,14 +52,16 @@ export function ExplodedView({ diagram, drawing, chosen, doubtful, onChoose }: E
       title="Drawing"
       aside={`${onPage.length} ${onPage.length === 1 ? 'balloon' : 'balloons'}`}
     >
-      <FindOnDrawing
-        diagram={diagram}
-        first={asked}
-        onShow={(place, all) => {
-          setFound({ place, all });
-          if (place && place.page !== number) turnTo(place.page);
-        }}
-      />
+      {finding ? (
+        <FindOnDrawing
+          diagram={diagram}
+          first={asked}
+          onShow={(place, all) => {
+            setFound({ place, all });
+            if (place && place.page !== number) turnTo(place.page);
+          }}
+        />
+      ) : null}
       {drawing.pages.length > 1 ? <Pages drawing={drawing} shown={page.number} onTurn={turnTo} /> : null}
       <Pane
         key={page.number}
@@ -74,6 +77,17 @@ export function ExplodedView({ diagram, drawing, chosen, doubtful, onChoose }: E
         shown={found.place?.page === page.number ? found.place : null}
       >
         <May least="repairer">
+          <button
+            type="button"
+            aria-expanded={finding}
+            onClick={() => {
+              setFinding(!finding);
+              setFound({ place: null, all: [] });
+            }}
+          >
+            Find
+            <span className="only-heard">: words on the drawing</span>
+          </button>
           <button type="button" aria-pressed={editing} onClick={() => setEditing(!editing)}>
             {editing ? 'Done' : 'Put right'}
             <span className="only-heard">: the balloons</span>

@@ -47,7 +47,6 @@ export function FindOnDrawing({ diagram, first, onShow }: FindOnDrawingProps) {
   return (
     <form
       className="find-on-drawing no-print"
-      aria-label="Find on the drawing"
       onSubmit={event => {
         event.preventDefault();
         go(1);
@@ -56,6 +55,7 @@ export function FindOnDrawing({ diagram, first, onShow }: FindOnDrawingProps) {
       <Field
         label="Find on the drawing"
         type="search"
+        autoFocus={first.words === ''}
         enterKeyHint="search"
         autoComplete="off"
         maxLength={200}
