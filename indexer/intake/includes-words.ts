@@ -73,5 +73,8 @@ export const includesPattern = new RegExp(
   `(?:${begins}${includeWords}\\s*:?\\s*${refWord}(${refList})(?![\\p{L}\\d]|\\s*[x×*]|\\s+\\p{L}{3})|(${refList})\\s*(?:${includedJapanese}))`,
   'giu',
 );
+/** `18〜21含む`, `20-23のセット` at the beginning of a text. */
+export const includesJapanese = new RegExp(`^${refList}\\s*(?:${includedJapanese})`, 'iu');
+
 /** How a remark that names what an assembly includes begins. */
 export const includesBegin = `${includeWords}\\s*:?\\s*${refWord}(?=\\d)`;

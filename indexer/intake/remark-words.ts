@@ -1,5 +1,5 @@
 import { asRequiredWords, notSoldPattern, optionPattern, referenceOnlyWords } from './availability-words.ts';
-import { includesBegin } from './includes-words.ts';
+import { includesBegin, includesJapanese } from './includes-words.ts';
 import { serialBegin, strongSerial } from './serial-words.ts';
 import { supersededBegin, supersededJapanese } from './superseded-words.ts';
 
@@ -14,6 +14,7 @@ const starting = [
   asRequiredWords,
   referenceOnlyWords,
   strongSerial,
+  includesJapanese,
   supersededJapanese,
 ];
 

@@ -123,6 +123,6 @@ export const serialPatterns: RegExp[] = [
 
 /** Words that mean a serial number and nothing else; in a description only these are believed. */
 export const strongSerial =
-  /(?<![\p{L}])(?:serial|s\s?\/\s?n|serien-?\s?(?:nr|nummer)|n[°ºo.]?\s*de\s*s[ée]rie|matricola|serienummer)|機番|製造番号|号機/iu;
+  /(?<![\p{L}])(?:serial|s\s?\/\s?n|serien-?\s?(?:nr|nummer)|n[°ºo.]?\s*de\s*s[ée]rie|matricola|serienummer)|機番|製造番号|シリアル|号機/iu;
 
 export const serialBegin = `${any(upTo, startingAt, earlierThan, laterThan)}\\s*${serialWord}`;

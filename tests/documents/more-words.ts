@@ -131,7 +131,7 @@ export const moreWords: Record<
         'Serial No. {s} and later',
         'S/N {s}-up',
         'effective S/N {s}',
-        's/n ≥ {s}',
+        's/n {s} onwards',
         'beginning with s/n {s}',
         'Starting S/N {s}',
         'used from {s}',
