@@ -40,6 +40,8 @@ export async function fillBench(store: Store, workshop: string, lists: Iterable<
     await settleParts(tx);
   });
   say(`${parts.size} parts settled`);
+  // Until now no part had a size, and the planner would look each up among all rows.
+  await asOwner(store.server, ['analyze']);
   await store.inWorkshop(workshop, settleAllSizes);
   say('sizes settled');
   await asOwner(store.server, ["set maintenance_work_mem = '256MB'", ...indexes, 'vacuum (analyze)']);
