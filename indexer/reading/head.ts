@@ -208,7 +208,12 @@ function nounsIn(
     // A set of nuts is nuts; de and nl know the word as a part.
     const follows =
       nouns.length > 0 && nouns.at(-1)!.hit.last === hit.first - 1 && !isPlain(nouns.at(-1)!.entry);
-    if (follows && tokens[hit.first]!.text === 'set') continue;
+    if (
+      hit.first === hit.last &&
+      tokens[hit.first]!.text === 'set' &&
+      (follows || tokens[hit.first - 1]?.kind === 'number')
+    )
+      continue;
     const entry = preferred(hit.nouns, languages, groups);
     const describes = (hit.kinds & kindBits.modifier) !== 0 && (isPlain(entry) || isSeat(entry, nouns[0]));
     const front = nouns[0];

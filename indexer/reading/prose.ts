@@ -40,13 +40,23 @@ function sentencesIn(tokens: readonly Token[]): Stretch[] {
   return told.length > 0 ? told : none;
 }
 
+const units = new Set('mm cm in inch'.split(' '));
+
 function isProse(tokens: readonly Token[], { first, last }: Stretch): boolean {
   if (last - first + 1 < wordsOfProse) return false;
   let words = 0;
   let strangers = 0;
   for (let at = first; at <= last; at++) {
-    const { kind, text, known, taken } = tokens[at]!;
-    if (kind !== 'word' || text.length < 2 || taken) continue;
+    const { kind, text, gap, known, taken } = tokens[at]!;
+    // What is glued to a figure is its unit.
+    if (
+      kind !== 'word' ||
+      text.length < 2 ||
+      taken ||
+      units.has(text) ||
+      (gap === 0 && tokens[at - 1]?.kind === 'number')
+    )
+      continue;
     words++;
     if (!known) strangers++;
   }

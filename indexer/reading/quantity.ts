@@ -49,7 +49,12 @@ export function severalCounts(tokens: readonly Token[]): boolean {
       if ((one.text === '×' && count(other) !== null) || (other.text === '×' && count(one) !== null))
         counts++;
     } else if (isCountBehindSize(tokens, at)) counts++;
-  for (let at = 0; at + 2 < tokens.length; at++) if (beginsPart(tokens, at)) counts++;
+  // (3x; 1x for the one and 2x for the other) tells of one part.
+  for (let at = 0, depth = 0; at + 2 < tokens.length; at++) {
+    if (tokens[at]!.text === '(') depth++;
+    else if (tokens[at]!.text === ')') depth--;
+    else if (depth <= 0 && beginsPart(tokens, at)) counts++;
+  }
   return counts > 1;
 }
 

@@ -76,7 +76,9 @@ function metricAt(tokens: readonly Token[], at: number): Found | null {
   const after = tokens[at + 2];
   if (after?.gap === 0 && after.kind === 'word' && after.text.length > 1) return null;
   const value = Number(number.text.replace(',', '.'));
-  if (!(value >= 1 && value <= 64) || /\d[.,]\d\d/.test(number.text)) return null;
+  // M07 is an item's number.
+  if (!(value >= 1 && value <= 64) || number.text.startsWith('0') || /\d[.,]\d\d/.test(number.text))
+    return null;
   if (value % 1 !== 0 && !brokenMetric.has(value)) return null;
   return { name: `M${value}`, kind: 'metric', major: mm(value), last: at + 1 };
 }
