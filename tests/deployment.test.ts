@@ -58,14 +58,14 @@ describe('docker-compose.yml', () => {
   test('nothing secret has a default: each must be set, and says so', () => {
     const uses = [...text.matchAll(/\$\{(\w+)(:?[-?+][^}]*)?\}/g)];
     const secret = uses.filter(([, name]) => /PASSWORD|KEY|SECRET|TOKEN/.test(name!));
-    expect(secret.length).toBeGreaterThan(2);
+    expect(secret.length).toBeGreaterThan(0);
     for (const [, , rest] of secret) expect(rest).toMatch(/^:\?set /);
     for (const service of Object.values(compose.services))
       for (const [name, value] of Object.entries(service.environment ?? {}))
         if (/PASSWORD|KEY|SECRET/.test(name)) expect(value).toMatch(/^\$\{\w+:\?/);
   });
 
-  test('the database and the search engine are not reached from outside, the program from this machine alone', () => {
+  test('the database is not reached from outside, the program from this machine alone', () => {
     for (const [name, { ports = [] }] of services)
       expect([name, ports]).toEqual([name, name === 'fettlebench' ? ['127.0.0.1:4180:4180'] : []]);
   });
