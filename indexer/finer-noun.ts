@@ -10,7 +10,7 @@ const narrower: Readonly<Partial<Record<CategoryName, readonly CategoryName[]>>>
 };
 
 /**
- * A finer kind that the line names apart from the general name it begins with: Screw | M3x4 | Grub screw; WASHER, SPRING TENSION:
+ * A finer kind that the line names apart from the general name it begins with: Screw | M5x6 | Grub screw; WASHER, SPRING TENSION:
  * BELLEVILLE; SHSS with a point. Null where it names none.
  */
 export function finerNoun(head: Head, line: Line): CategoryName | null {

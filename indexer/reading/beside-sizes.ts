@@ -47,7 +47,7 @@ function isRough(tokens: readonly Token[], { first, diameter }: Measure): boolea
   return at >= 0 && roughly.has(tokens[at]!.text);
 }
 
-/** Another rough size by a slash or dash: circa 100 / 132 mm. */
+/** Another rough size by a slash or dash: circa 90 / 120 mm. */
 const follows = (tokens: readonly Token[], one: Measure, other: Measure) =>
   other.first === one.last + 2 && /^[/-]$/.test(tokens[one.last + 1]!.text);
 

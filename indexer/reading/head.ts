@@ -176,7 +176,7 @@ export function findHead(
         others,
         aside: qualifies && !unknownFirst,
       };
-      // M4x8 CHC (bride → rotor): behind a whole screw a bracket tells where it goes.
+      // M5x10 CHC (capot → plaque): behind a whole screw a bracket tells where it goes.
       if (found.category === 'plain' && tokens[first - 1]?.text === '(' && sizedBefore(line, cell, first))
         continue;
       if (!qualifies && !sizedBelow(line, cell)) return found;

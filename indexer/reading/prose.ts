@@ -16,7 +16,7 @@ const wordsOfProse = 5;
 const strangersOfProse = 3;
 
 /**
- * The cells and sentences behind the part's name that only tell of it: `Screws | M2 x 4 | 10 | If countersink is not used, choose …`.
+ * The cells and sentences behind the part's name that only tell of it: `Screws | M3 x 5 | 8 | Where the plate is thin, take …`.
  * Their sizes and attributes are of other things.
  */
 export function proseIn(tokens: readonly Token[], cells: readonly Cell[], hits: readonly Hit[]): Stretch[] {

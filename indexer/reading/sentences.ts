@@ -4,7 +4,7 @@ import type { Token } from './tokens.ts';
 const wordsOfSentence = 5;
 
 /**
- * Whether a full stop ends the part's name and a sentence of prose begins behind it: `M6x20 bolt. Will be finger-tightened, so …`.
+ * Whether a full stop ends the part's name and a sentence of prose begins behind it: `M6x20 bolt. You will undo this one …`.
  */
 export function endsSentence(tokens: readonly Token[], at: number): boolean {
   const [stop, next] = [tokens[at]!, tokens[at + 1]];
