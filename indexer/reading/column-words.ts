@@ -20,7 +20,7 @@ const words: [Role, number, string][] = [
      図番号, 見出し番号, 見出番号, キー番号, キーno, 見出no, 項目番号, 符号番号, ref no, item no, index no, pos, pos nr, pos no, posnr, position, fig, fig no, balloon,
      balloon no, callout, find no, diagram no, illustration no, lfd nr, bild nr, bildnr, positionsnummer, rep, repere, n repere,
      poste, rif, riferimento, posizione, n rif, marca, posicion, volgnr, positie, tek nr, 照合番号, 見出番号, 照番,
-     符号, 図番, 展開図番号, 図示番号, 見出し`,
+     符号, 図番, 展開図番号, 図示番号, 見出し番号, 見出番号, 見出し`,
   ],
   [
     'ref',

@@ -8,6 +8,9 @@ export interface Face {
   widthOfTextAtSize(text: string, size: number): number;
 }
 
+/** Letters that the fonts every PDF reader has can not print. */
+export const unprintable = /[^\u0000-\u00ff€‚ƒ„…†‡ˆ‰Š‹ŒŽ‘’“”•–—˜™š›œžŸ]/;
+
 const hex = (code: number, digits: number): string => code.toString(16).padStart(digits, '0');
 
 /** What each code of a font stands for (ISO 32000-1, 9.10.3), for codes of one byte. */
@@ -40,7 +43,7 @@ const every = [...' !"#$%&\'()*+,-./0123456789:;<=>?@ABCDEFGHIJKLMNOPQRSTUVWXYZ_
  */
 export function type3Face(pdf: PDFDocument, like: PDFFont, text: string): Face {
   const numbered = new Numbered();
-  for (const letter of new Set([...text, ...every])) numbered.code(letter);
+  for (const letter of new Set([...text, ...every])) if (!unprintable.test(letter)) numbered.code(letter);
   const { letters } = numbered;
   if (letters.length > 250) return like;
   const { context } = pdf;

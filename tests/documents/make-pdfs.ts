@@ -1,4 +1,5 @@
-import { type List, makeList, type Wish } from './make-list.ts';
+import { unprintable } from './faces.ts';
+import { type Line, type List, makeList, type Wish } from './make-list.ts';
 import { Chance } from './random.ts';
 import type { Language } from './words.ts';
 import { type MadePdf, type PdfLayout, plainPdf, writePdf } from './write-pdf.ts';
@@ -90,14 +91,17 @@ export const pdfKinds: readonly PdfKind[] = [
 /** A PDF of a kind, with its truth. */
 export function makePdf({ layout, wish }: PdfKind, seed: number): Promise<MadePdf> {
   const language = printable[new Chance(seed).whole(0, printable.length - 1)]!;
-  const list = makeList(seed, { language, ...wish });
+  const made = makeList(seed, { language, ...wish });
+  const list =
+    made.language === 'ja' ? made : withoutRemarks(made, ({ remarks }) => unprintable.test(remarks));
   const whole = { ...plainPdf, ...layout };
   return writePdf(whole.fields.includes('remarks') ? list : withoutRemarks(list), whole, seed);
 }
 
-/** A list says nothing of its lines where it has no column to say it in. */
-function withoutRemarks(list: List): List {
+/** A list says nothing of its lines where it has no column to say it in, or no letters to say it with. */
+function withoutRemarks(list: List, which = (_: Line) => true): List {
   const lines = list.lines.map(line => {
+    if (!which(line)) return line;
     const { supersededBy: _1, includes: _2, serial: _3, notSold: _4, option: _5, ...rest } = line;
     return { ...rest, remarks: '' };
   });

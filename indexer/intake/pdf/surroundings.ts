@@ -17,7 +17,7 @@ const margin = 0.06;
 
 /** The letters and numbers of a frame's zones: rows of them run along the edges of the page at even steps. */
 function zones({ words, width, height }: Sheet): Word[] {
-  const short = words.filter(({ text }) => /^(?:\d{1,2}|[A-Z])$/.test(text));
+  const short = words.filter(({ text }) => text.length <= 2 && /^(?:\d{1,2}|[A-Z])$/.test(text));
   const across = (word: Word) => (word.left + word.right) / 2;
   const down = (word: Word) => word.base - 0.36 * word.size;
   const found: Word[] = [];
@@ -71,7 +71,10 @@ const changeSign = /^(?:rev|revision|eco|ecn|ecr|change|änderung|modification|m
 function revisions(sheet: Sheet, titles: ReadonlySet<Word>): Word[] {
   const found: Word[] = [];
   sheet.lines.forEach((line, nth) => {
-    const own = line.filter(word => changeWords.test(word.text) && !titles.has(word));
+    if (line.length < 3) return;
+    const own = line.filter(
+      word => word.text.length <= 12 && changeWords.test(word.text) && !titles.has(word),
+    );
     if (own.length < 3 || !own.some(({ text }) => changeSign.test(text))) return;
     const box = boxOf(own);
     const { size } = own[0]!;

@@ -62,8 +62,15 @@ export function titleBlocks(sheet: Sheet, titles: ReadonlySet<Word>): Word[] {
   return found;
 }
 
+/** The words that labels begin with, as they may be printed: most words of a page are none, and need no closer look. */
+const firstWords = new Set([...blockLabels].map(label => label.split(' ')[0]!));
+const mayBegin = ({ text }: Word): boolean =>
+  text.length < 20 && (firstWords.has(text.toLowerCase().replace(/[.:]+$/, '')) || /[^\x20-\x7e]/.test(text));
+
 function labelsIn(line: readonly Word[], titles: ReadonlySet<Word>): Label[] {
+  if (!line.some(mayBegin)) return [];
   return segmentsOf(line).flatMap(words => {
+    if (!mayBegin(words[0]!)) return [];
     for (let length = Math.min(4, words.length); length > 0; length -= 1) {
       const some = words.slice(0, length);
       const text = foldHeader(textOf(some)).replace(/:$/, '');
