@@ -134,6 +134,8 @@ function finish(line: Line, claim: Claim, choice: Choice): Evidenced {
   );
   if (line.misread.length > 0) alternatives.unshift(...asMended(line, claim));
   const dims = claim.dims(dimKeysOf(claim.category));
+  if (choice.features.includes('thread-and-length') && dims.length === undefined && !line.ranged)
+    claim.doubt('a thread without a length, and no word that says what has it');
   const implied = claim.impliedDims();
   gatherEvidence(claim, line, choice, definition.sizeDims);
   const certainty = certaintyOf(claim.features.names);

@@ -82,6 +82,34 @@ function together({ tokens, sets, hits }: Line): string | null {
   return null;
 }
 
+/** Two forms of one kind of part to choose from: SHCS / BHCS, pan or countersunk head screw. */
+function forms({ tokens, sets, hits, text }: Line): string | null {
+  if ((sets & choiceWords) === 0 && !text.includes('/')) return null;
+  for (let nth = 1; nth < hits.length; nth++) {
+    const [before, hit] = [hits[nth - 1]!, hits[nth]!];
+    const between = tokens[before.last + 1];
+    const chosen = hit.first === before.last + 2 && between !== undefined && isChoice(between);
+    if (chosen && haveOtherForms(before, hit)) return 'two forms to choose from';
+  }
+  return null;
+}
+
+/** Whether two phrases say that a part's head, drive or point is another. */
+function haveOtherForms({ entries: ofA }: Hit, { entries: ofB }: Hit): boolean {
+  const said = ({ meaning }: Hit['entries'][number]) => ('attrs' in meaning ? meaning.attrs : {});
+  return ofA.some(a =>
+    ofB.some(b =>
+      formKeys.some(key => {
+        const [one, other] = [said(a)[key], said(b)[key]];
+        return one !== undefined && other !== undefined && one !== other;
+      }),
+    ),
+  );
+}
+
+const formKeys = ['head', 'drive', 'point', 'seal'];
+const isChoice = (token: Token) => token.text === '/' || isIn(token, choiceWords);
+
 /** Whether a word or sign stands between two names that puts one beside the other. */
 function isJoined(tokens: readonly Token[], first: number, end: number): boolean {
   if (end - first > 8) return false;
@@ -116,4 +144,16 @@ const likeThread = wordSet('mi ml mo ms mb mz');
 const question = ({ sets }: Line): string | null => ((sets & asking) !== 0 ? 'the line itself asks' : null);
 
 /** What is looked for, in the order in which it is told. */
-const looks = [misread, lettered, mended, twice, range, alternatives, several, counts, together, question];
+const looks = [
+  misread,
+  lettered,
+  mended,
+  twice,
+  range,
+  alternatives,
+  several,
+  counts,
+  together,
+  forms,
+  question,
+];

@@ -19,6 +19,12 @@ const doubtful: [line: string, notGiven: string[]][] = [
   ['0-ring 12x2', []],
   ['BaII bearing 8x14x4', []],
   ['Washer or shim 5x8', []],
+  ['M5 x 20mm SHCS / BHCS', []],
+  ['screw M4x10 pan or countersunk head', []],
+  ['Schraube M4x10 Linsenkopf oder Senkkopf', []],
+  ['bearing 608 ZZ / 2RS', []],
+  ['M3x0.5', ['length']],
+  ['M10x1.25', ['length']],
 ];
 
 /** What a scanner made of a line, what was printed, and which dimension is left to a person. */
