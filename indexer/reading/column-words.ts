@@ -147,7 +147,7 @@ export function foldHeader(text: string): string {
     .normalize('NFC')
     .toLowerCase()
     .replaceAll('ß', 'ss')
-    .replaceAll('№', 'no')
+    .replace(/№|#/g, ' no ')
     .replace(/['’`´.]/g, '')
     .replace(/[^\p{L}\p{N}]+/gu, ' ')
     .trim();
