@@ -10,6 +10,8 @@ const built = fileURLToPath(new URL('../../dist/fettle.js', import.meta.url));
 export interface Program {
   /** `http://127.0.0.1:…` */
   origin: string;
+  /** Its process. */
+  pid: number;
   stop(): Promise<void>;
 }
 
@@ -47,7 +49,7 @@ export async function startProgram(owner?: Owner): Promise<Program> {
     await rm(folder, { recursive: true, force: true });
   };
   try {
-    return { origin: await addressOf(child), stop };
+    return { origin: await addressOf(child), pid: child.pid!, stop };
   } catch (error) {
     await stop();
     throw error;
