@@ -27,14 +27,13 @@ export function narrow(text: string): string {
   return text.replace(/[\uff01-\uff5e]/g, sign => String.fromCharCode(sign.charCodeAt(0) - 0xfee0));
 }
 
-/** How many control characters, and which share of them, a document has at most that is text. */
-const fewControls = 8;
+/** The share of control characters above which a document is no text; a few strays in a short one are let pass. */
 const mostControls = 0.02;
+const strays = { most: 8, share: 0.1 };
 
 /** True for text as people write it: hardly any control characters in its beginning. */
 export function isProse(text: string): boolean {
   const start = text.slice(0, 65_536);
-  return (
-    start.length - start.replace(controls, '').length <= Math.max(fewControls, start.length * mostControls)
-  );
+  const found = start.length - start.replace(controls, '').length;
+  return found <= Math.max(start.length * mostControls, Math.min(strays.most, start.length * strays.share));
 }
