@@ -3,6 +3,7 @@ import { clean } from './clean.ts';
 import { lineTooLong, unclosedQuote } from './faults.ts';
 import type { Grid, GridLine } from './grid.ts';
 import { GridBuilder } from './grid-builder.ts';
+import { escapeLoneQuotes } from './lone-quotes.ts';
 import { Unreadable } from './unreadable.ts';
 
 /** The longest record, in characters: no part's line comes near it, and an unclosed quote ends at it. */
@@ -14,13 +15,13 @@ const mostMended = 50;
 
 /**
  * A CSV file as a grid. Every record is a line, `row` being its number in a spreadsheet; blank ones are left out. A
- * quote that is never closed costs its own line, not those after it.
+ * quote that is never closed costs its own line, not those after it; one that is a whole cell is that cell.
  * @throws {Unreadable} `too-large` beyond `mostRows` rows, `unreadable` when quotes make no sense
  */
 export function readCsv(text: string, separator: string, mostRows: number): Grid {
   const builder = new GridBuilder(mostRows);
   const { grid } = builder;
-  const bytes = Buffer.from(text);
+  const bytes = Buffer.from(escapeLoneQuotes(text, separator));
   let start = 0;
   let row = 0;
   for (let mended = 0; start < bytes.length; mended += 1) {
@@ -79,7 +80,11 @@ function splitUnclosed(builder: GridBuilder, reach: { row: number }, raw: string
   for (const text of rest) {
     if (!text.trim()) continue;
     reach.row += 1;
-    addLine(builder, reach.row, text.split(separator));
+    addLine(
+      builder,
+      reach.row,
+      text.split(separator).map(cell => (cell === '""""' ? '"' : cell)),
+    );
   }
 }
 

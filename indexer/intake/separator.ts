@@ -1,5 +1,6 @@
 import { paperHeader } from './column-order.ts';
 import { headerOf } from './header.ts';
+import { escapeLoneQuotes } from './lone-quotes.ts';
 
 const separators = [';', '\t', '|', ','] as const;
 const sampleLength = 65_536;
@@ -10,13 +11,14 @@ const sampleLines = 200;
  * number of cells, or its cells hold columns parted by blanks.
  */
 export function findSeparator(text: string): string | null {
-  const sample = text
-    .slice(0, sampleLength)
-    .replace(/"(?:[^"]|"")*"/g, cell => 'q'.repeat(Math.min(cell.length, 12)));
-  const lines = sample.split(/\r\n|\n|\r/).filter(line => line.trim());
-  if (text.length > sampleLength && lines.length > 1) lines.pop();
+  const sample = text.slice(0, sampleLength);
   let best: { separator: string; share: number } | null = null;
   for (const separator of separators) {
+    const lines = escapeLoneQuotes(sample, separator)
+      .replace(/"(?:[^"]|"")*"/g, cell => 'q'.repeat(Math.min(cell.length, 12)))
+      .split(/\r\n|\n|\r/)
+      .filter(line => line.trim());
+    if (text.length > sampleLength && lines.length > 1) lines.pop();
     const share = agreement(lines.slice(0, sampleLines), separator);
     if (share > 0.5 && share > (best?.share ?? 0) + 0.1) best = { separator, share };
   }
