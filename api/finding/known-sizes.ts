@@ -1,5 +1,6 @@
 import { sql } from 'drizzle-orm';
 import { parseSize } from '../../indexer/index.ts';
+import { planned, textArray } from '../db/planned.ts';
 import type { Tx } from '../db/store.ts';
 import { type Meaning, meets } from './understand.ts';
 
@@ -19,7 +20,12 @@ export async function knownSizes(tx: Tx, { reading, sizes }: Meaning): Promise<s
 
 async function ofParts(tx: Tx, sizes: string[]): Promise<string[]> {
   if (sizes.length === 0) return [];
-  const rows = await tx.execute<{ size: string }>(sql`select distinct size from part where size in ${sizes}`);
+  const rows = await planned<{ size: string }>(
+    tx,
+    sql`
+    select asked.size from unnest(${textArray(sizes)}::text[]) as asked(size)
+    where exists (select from part where part.size = asked.size)`,
+  );
   const known = new Set(rows.map(row => row.size));
   return sizes.filter(size => known.has(size));
 }

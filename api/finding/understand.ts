@@ -92,7 +92,8 @@ function restOf(query: string, { spans, size, dims }: Reading): string {
   if (size === null && Object.keys(dims).length === 0) return query;
   const kept = query.split('');
   for (const { start, end } of spans) kept.fill(' ', start, end);
-  return kept.join('');
+  // A times sign that stood between two sizes says nothing once they are out.
+  return kept.join('').replace(/(?<![^\s])[x×*](?![^\s])/gi, ' ');
 }
 
 /** True where every dimension that was given is the size's own: `screw M3` is met by every length of M3. */
