@@ -9,6 +9,7 @@ import { thisWorkshop } from '../db/this-workshop.ts';
 import { answerDuty } from '../duty/answer-duty.ts';
 import { diagramById } from './list-diagrams.ts';
 import { restoreDiagram } from './remove-diagram.ts';
+import { bufferOf, piece, storeBytes } from './store-bytes.ts';
 
 export interface NewDiagram {
   maker: string;
@@ -39,6 +40,7 @@ export async function uploadDiagram(tx: Tx, given: NewDiagram): Promise<Uploaded
     .where(and(eq(diagram.model, modelId), eq(diagram.sha256, sha)));
   if (same?.state === 'removed') return { diagram: await restoreDiagram(tx, same.id), known: true };
   if (same) return { diagram: await diagramById(tx, same.id), known: true };
+  const long = given.bytes.byteLength > piece;
   const [added] = await tx
     .insert(diagram)
     .values({
@@ -46,13 +48,13 @@ export async function uploadDiagram(tx: Tx, given: NewDiagram): Promise<Uploaded
       model: modelId,
       name: given.name,
       mediaType: given.mediaType,
-      // The same bytes, not a copy: a document of 25 MiB is held often enough on its way.
-      bytes: Buffer.from(given.bytes.buffer, given.bytes.byteOffset, given.bytes.byteLength),
+      bytes: long ? Buffer.alloc(0) : bufferOf(given.bytes),
       byteCount: given.bytes.byteLength,
       sha256: sha,
       columns: given.columns ?? null,
     })
     .returning({ id: diagram.id });
+  if (long) await storeBytes(tx, added!.id, given.bytes);
   return { diagram: await diagramById(tx, added!.id), known: false };
 }
 

@@ -114,6 +114,17 @@ describe('a list taken in', () => {
     expect(answer.refusal!.remedy.length).toBeGreaterThan(10);
   });
 
+  test('a document of many pieces is kept byte for byte', async () => {
+    const bytes = new Uint8Array(5_000_001).map((_, at) => (at * 7919) % 251);
+    const data = new FormData();
+    data.set('file', new File([bytes], 'long.bin'));
+    data.set('maker', 'Brindlow');
+    data.set('model', 'Tern 41');
+    const { diagram } = await bench.good<Uploaded>('/api/diagrams', { method: 'POST', body: data });
+    const kept = new Uint8Array(await (await bench.ask(`/api/diagrams/${diagram.id}/file`)).arrayBuffer());
+    expect(Buffer.compare(kept, bytes)).toBe(0);
+  });
+
   test('tells how its reading goes on, and ends when it is ready', async () => {
     const bench = await openBench(service);
     const { diagram } = await bench.good<Uploaded>('/api/diagrams/text', {
