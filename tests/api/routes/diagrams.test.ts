@@ -115,6 +115,7 @@ describe('a list taken in', () => {
   });
 
   test('a document of many pieces is kept byte for byte', async () => {
+    const bench = await openBench(service);
     const bytes = new Uint8Array(5_000_001).map((_, at) => (at * 7919) % 251);
     const data = new FormData();
     data.set('file', new File([bytes], 'long.bin'));
