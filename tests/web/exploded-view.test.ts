@@ -46,6 +46,10 @@ describe.each([
   test('a tapped balloon opens its line, and the part goes into a job', async () => {
     const page = await openDrawing(width, theme, `Drawing ${width}`);
     await expectSound(page);
+    if (width > 1000) {
+      const topOf = async (part: string) => (await page.locator(part).boundingBox())!.y;
+      expect(await topOf('.drawn > .the-list')).toBeCloseTo(await topOf('.drawn > .exploded'), 0);
+    }
     await tap(page, bearing);
     const line = page.getByRole('button', { name: /BALL BEARING 5X11X4 ZZ/, expanded: true });
     await line.waitFor();
