@@ -82,15 +82,15 @@ export const gear: CategoryDefinition = {
           {},
       },
       fr: {
-        "engrenage, pignon, roue dentee, roue a vis, vis sans fin roue, couronne, pignon conique, engrenages, pignon d'attaque, vis sans fin, roue helicoidale, couronne dentee":
+        "engrenage, pignon, roue dentee, roue a vis, vis sans fin roue, couronne, pignon conique, engrenages, pignon d'attaque, vis sans fin, roue helicoidale, couronne dentee, planetaire, satellite, pignon satellite":
           {},
       },
       it: {
-        'vite senza fine, ingranaggio, pignone, ruota dentata, corona dentata, ingranaggi, ruota elicoidale, corona, ingranaggio conico, ruota a vite':
+        'vite senza fine, ingranaggio, pignone, ruota dentata, corona dentata, ingranaggi, ruota elicoidale, corona, ingranaggio conico, ruota a vite, planetario, satellite, solare':
           {},
       },
       es: {
-        'tornillo sin fin, engranaje, pinon, rueda dentada, corona, engranajes, rueda helicoidal, engranaje conico, corona dentada':
+        'tornillo sin fin, engranaje, pinon, rueda dentada, corona, engranajes, rueda helicoidal, engranaje conico, corona dentada, planetario, satelite':
           {},
       },
       nl: { 'tandwiel, rondsel, tandwielen, wormwiel, kegeltandwiel, kroonwiel, pignon': {} },
@@ -101,8 +101,11 @@ export const gear: CategoryDefinition = {
     },
     plain: {
       en: 'gear case, gear box, gearbox, gear cover, gear housing, gear puller, gear motor, gearmotor, gear shift, gear lever, gear oil pump, gear knob, gear plate, gear train, worm clamp, worm drive clamp, gear selector, gear cable, gear holder, gear guard, landing gear, gear rack',
-      de: 'getriebegehäuse, zahnradabdeckung, zahnradkasten, zahnradpumpe, schneckengehäuse',
-      fr: "carter d'engrenage",
+      de: 'planetenträger, getriebegehäuse, zahnradabdeckung, zahnradkasten, zahnradpumpe, schneckengehäuse',
+      fr: "carter d'engrenage, porte satellites, porte satellite, cage de satellites",
+      it: 'portasatelliti, porta satelliti, sostegno satelliti',
+      es: 'portasatelites, porta satelites',
+      nl: 'planeetdrager',
       ja: 'ギアケース, ギヤケース, ギアボックス, ギヤボックス, ギアカバー',
     },
   },
@@ -131,7 +134,10 @@ export const gear: CategoryDefinition = {
     ['Spur gear 24 teeth, bore 5 mm', { size: null, dims: { teeth: 24, bore: 5 } }],
     ['PINION GEAR', { size: null, dims: {} }],
     ['Pignon 12 dents', { dims: { teeth: 12 } }],
+    ['Satellite 10 dents', { dims: { teeth: 10 } }],
+    ['Planetario', { size: null, dims: {} }],
     ['GEAR CASE', undefined],
+    ['Porte-satellites', undefined],
     ['Getriebegehäuse', undefined],
   ],
 };
