@@ -467,7 +467,7 @@ export const moreWords: Record<
       includes: [
         '{a}から{b}を含む',
         '構成部品 {a}～{b}',
-        '{a}〜{b}含む',
+        '{a}～{b}含む',
         '{a}-{b}のセット',
         '含む：{a}～{b}',
       ],

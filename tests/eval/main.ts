@@ -2,7 +2,7 @@
  * How well lines are read: `npm run eval [FILE.jsonl …]`. Scores by style and language, confusions, the picture of the
  * calibration, and the lines that fail, over the labelled lines in `lines/` or the files named.
  * `npm run eval -- measure [PARTS]` scores naming parts from measurements instead, `-- documents [PDFS]` reading printed
- * lists and drawings.
+ * lists and drawings, `-- tables [LISTS]` tables of every layout and format.
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -151,6 +151,8 @@ if (process.argv[2] === 'documents')
     Number(process.argv[3] ?? 200),
     Number(process.argv[4] ?? 1000),
   );
+else if (process.argv[2] === 'tables')
+  (await import('./tables.ts')).evaluateTables(Number(process.argv[3] ?? 8), Number(process.argv[4] ?? 1000));
 else if (process.argv[2] === 'measure')
   (await import('./measure.ts')).evaluate(Number(process.argv[3] ?? 300));
 else report();
