@@ -62,8 +62,11 @@ export function modelName(title: string): string {
   return trimmed(words.join(' ')) || trimmed(title);
 }
 
-const isQuantity = (words: readonly string[]): boolean =>
-  headerWords.get(foldHeader(words.join(' ')))?.qty !== undefined;
+/** Whether words are a title of quantities, letters set apart as Japanese sheets print them too: 員 数. */
+function isQuantity(words: readonly string[]): boolean {
+  const title = foldHeader(words.join(' '));
+  return (headerWords.get(title) ?? headerWords.get(title.replaceAll(' ', '')))?.qty !== undefined;
+}
 
 const trimmed = (text: string) => text.replace(/^[^\p{L}\p{N}]+|[^\p{L}\p{N}]+$/gu, '');
 
