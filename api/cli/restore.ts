@@ -5,6 +5,7 @@ import { verifyBackup } from '../db/backup/read-backup.ts';
 import { type Restored, restoreBackup } from '../db/backup/restore-backup.ts';
 import type { Store } from '../db/store.ts';
 import { personNamed } from '../people/sign-in.ts';
+import { foldSignIn } from '../people/sign-in-name.ts';
 import { refuse } from '../refusal.ts';
 import { configurationOf } from './configuration.ts';
 import { answering, askServing, servingProgram, withServer, withStore } from './keeping.ts';
@@ -53,7 +54,7 @@ const ownerMissing = () =>
   });
 
 async function ownerNamed(store: Store, text: string): Promise<NewOwner> {
-  const name = text.normalize('NFKC').trim().toLowerCase();
+  const name = foldSignIn(text);
   const person = await personNamed(store, name);
   if (person) return { person, name };
   throw refuse('not-found', {

@@ -1,9 +1,12 @@
 import { z } from '@hono/zod-openapi';
 
 /** A sign-in name as it is kept and compared: NFKC, small letters, no space about it. */
+export const foldSignIn = (text: string): string => text.normalize('NFKC').trim().toLowerCase();
+
+/** The same, of one that can be a name. */
 export const signInName = z
   .string()
-  .transform(text => text.normalize('NFKC').trim().toLowerCase())
+  .transform(foldSignIn)
   .pipe(
     z
       .string()

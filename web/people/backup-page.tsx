@@ -1,60 +1,36 @@
 import { useMutation } from '@tanstack/react-query';
-import { type FormEvent, useState } from 'react';
 import { useLocation } from 'wouter';
 import { api, benchFile } from '../api.ts';
 import { useBench } from '../bench.tsx';
 import { saveFile } from '../save-file.ts';
-import { Button, Field } from '../ui/controls.tsx';
+import { Button } from '../ui/controls.tsx';
 import { Section } from '../ui/sheet.tsx';
 import { Refused, Waiting } from '../ui/states.tsx';
 import { useSay } from '../ui/toast.tsx';
+import { EraseForGood } from './erase-for-good.tsx';
 import { Settings } from './settings.tsx';
 import { useWho } from './who.ts';
 
-/** There is no way back but the file, so it asks for the password. */
+/** There is no way back but the file. */
 function EraseBench({ name }: { name: string }) {
   const { changed } = useWho();
   const say = useSay();
   const [, navigate] = useLocation();
-  const [password, setPassword] = useState('');
-  const erase = useMutation({
-    mutationFn: () => api.eraseBench(password),
-    onSuccess: async () => {
-      navigate('/');
-      await changed();
-      say(`${name} is erased.`);
-    },
-  });
-  const submit = (event: FormEvent) => {
-    event.preventDefault();
-    erase.mutate();
-  };
   return (
-    <Section title="Erase the bench">
-      <details>
-        <summary>Take {name} away for good</summary>
-        <form className="narrow-form" onSubmit={submit} aria-label="Erase the bench">
-          <p>
-            Every list, job and need goes, everybody's place here, the tokens and the trail. What people have
-            at other benches stays. Save the bench as a file first: there is no other way back.
-          </p>
-          <Field
-            label="Your password"
-            type="password"
-            autoComplete="current-password"
-            required
-            value={password}
-            onChange={event => setPassword(event.target.value)}
-          />
-          <div className="buttons">
-            <Button type="submit" busy={erase.isPending}>
-              Erase the bench for good
-            </Button>
-          </div>
-          {erase.isError ? <Refused error={erase.error} /> : null}
-        </form>
-      </details>
-    </Section>
+    <EraseForGood
+      title="Erase the bench"
+      summary={`Take ${name} away for good`}
+      action="Erase the bench for good"
+      erase={api.eraseBench}
+      onErased={async () => {
+        navigate('/');
+        await changed();
+        say(`${name} is erased.`);
+      }}
+    >
+      Every list, job and need goes, everybody's place here, the tokens and the trail. What people have at
+      other benches stays. Save the bench as a file first: there is no other way back.
+    </EraseForGood>
   );
 }
 

@@ -33,3 +33,25 @@ export function NewPassword({
     />
   );
 }
+
+/** A box for the password that holds now. */
+export function CurrentPassword({
+  label = 'Your password',
+  value,
+  onChange,
+}: {
+  label?: string;
+  value: string;
+  onChange: (password: string) => void;
+}) {
+  return (
+    <Field
+      label={label}
+      type="password"
+      autoComplete="current-password"
+      required
+      value={value}
+      onChange={event => onChange(event.target.value)}
+    />
+  );
+}

@@ -4,6 +4,7 @@ import { api } from '../api.ts';
 import { Button, Field } from '../ui/controls.tsx';
 import { Sheet } from '../ui/sheet.tsx';
 import { Refused } from '../ui/states.tsx';
+import { CurrentPassword } from './new-sign-in.tsx';
 import { useWho } from './who.ts';
 import './people.css';
 
@@ -37,14 +38,7 @@ export function SignInPage() {
           value={name}
           onChange={event => setName(event.target.value)}
         />
-        <Field
-          label="Password"
-          type="password"
-          autoComplete="current-password"
-          required
-          value={password}
-          onChange={event => setPassword(event.target.value)}
-        />
+        <CurrentPassword label="Password" value={password} onChange={setPassword} />
         <div className="buttons">
           <Button weight="main" type="submit" busy={enter.isPending}>
             {enter.isPending ? 'Signing in' : 'Sign in'}

@@ -2,12 +2,13 @@ import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { type FormEvent, useState } from 'react';
 import { useLocation } from 'wouter';
 import { api } from '../api.ts';
-import { Button, Field } from '../ui/controls.tsx';
+import { Button } from '../ui/controls.tsx';
 import { Section } from '../ui/sheet.tsx';
 import { Asked, Empty, Refused } from '../ui/states.tsx';
 import { useSay } from '../ui/toast.tsx';
+import { EraseForGood } from './erase-for-good.tsx';
 import { momentWords } from './moment-words.ts';
-import { NewPassword, wrongPassword } from './new-sign-in.tsx';
+import { CurrentPassword, NewPassword, wrongPassword } from './new-sign-in.tsx';
 import { Settings } from './settings.tsx';
 import { useWho } from './who.ts';
 
@@ -120,14 +121,7 @@ function ChangePassword() {
   return (
     <Section title="Your password">
       <form className="narrow-form" onSubmit={submit} aria-label="Your password">
-        <Field
-          label="Password now"
-          type="password"
-          autoComplete="current-password"
-          required
-          value={password}
-          onChange={event => setPassword(event.target.value)}
-        />
+        <CurrentPassword label="Password now" value={password} onChange={setPassword} />
         <NewPassword value={newPassword} onChange={setNewPassword} />
         <div className="buttons">
           <Button type="submit" busy={change.isPending}>
@@ -140,41 +134,19 @@ function ChangePassword() {
   );
 }
 
-/** The one thing here without a way back, so it asks for the password. */
 function EraseMe() {
   const { changed } = useWho();
-  const [password, setPassword] = useState('');
-  const erase = useMutation({ mutationFn: () => api.eraseMe(password), onSuccess: changed });
-  const submit = (event: FormEvent) => {
-    event.preventDefault();
-    erase.mutate();
-  };
   return (
-    <Section title="Erase me">
-      <details>
-        <summary>Take my name out of everything</summary>
-        <form className="narrow-form" onSubmit={submit} aria-label="Erase me">
-          <p>
-            Your name goes from every bench you work or worked at, and you cannot sign in any more. What you
-            did stays, as done by somebody whose name was erased. Backups made before still hold it. There is
-            no way back.
-          </p>
-          <Field
-            label="Your password"
-            type="password"
-            autoComplete="current-password"
-            required
-            value={password}
-            onChange={event => setPassword(event.target.value)}
-          />
-          <div className="buttons">
-            <Button type="submit" busy={erase.isPending}>
-              Erase me for good
-            </Button>
-          </div>
-          {erase.isError ? <Refused error={erase.error} /> : null}
-        </form>
-      </details>
-    </Section>
+    <EraseForGood
+      title="Erase me"
+      summary="Take my name out of everything"
+      action="Erase me for good"
+      erase={api.eraseMe}
+      onErased={changed}
+    >
+      Your name goes from every bench you work or worked at, and you cannot sign in any more. What you did
+      stays, as done by somebody whose name was erased. Backups made before still hold it. There is no way
+      back.
+    </EraseForGood>
   );
 }
