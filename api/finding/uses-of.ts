@@ -2,6 +2,7 @@ import { sql } from 'drizzle-orm';
 import type { Use } from '../answers/index.ts';
 import { anyOf } from '../db/planned.ts';
 import type { Tx } from '../db/store.ts';
+import { listsOf } from '../models/model-lines.ts';
 import { listLines } from '../parts/list-lines.ts';
 import { partRefs } from '../parts/part-refs.ts';
 
@@ -40,9 +41,7 @@ async function usesIn(tx: Tx, size: string, models: string[]): Promise<Use[]> {
   const rows = await tx.execute<{ id: string }>(sql`
     select row.id
     from row join part on part.id = row.part
-    where part.size = ${size} and row.outcome = 'taken' and row.diagram in (
-      select id from diagram where model in ${models}
-      union select diagram from model_column where model in ${models})`);
+    where part.size = ${size} and row.outcome = 'taken' and row.diagram in ${listsOf(...models)}`);
   if (rows.length === 0) return [];
   const taking = sql`row.id = ${anyOf(rows.map(row => row.id))}`;
   const wanted = new Set(models);

@@ -33,7 +33,7 @@ export const ofModel = sql`
            exists (select from model_column where model_column.diagram = diagram.id)
   ) as of_model on true`;
 
-/** The lists of a model: its own, and those with a column for it. */
-export const listsOf = (model: string) => sql`(
-  select diagram.id from diagram where diagram.model = ${model}
-  union select model_column.diagram from model_column where model_column.model = ${model})`;
+/** The lists of models: their own, and those with a column for one. */
+export const listsOf = (...models: string[]) => sql`(
+  select diagram.id from diagram where diagram.model in ${models}
+  union select model_column.diagram from model_column where model_column.model in ${models})`;

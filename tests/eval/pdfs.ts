@@ -3,9 +3,7 @@ import { randomKind } from '../documents/random-pdf.ts';
 import { readMadePdf } from '../documents/read-made-pdf.ts';
 import { type Score, sum } from '../documents/score.ts';
 import type { BalloonScore } from '../documents/score-balloons.ts';
-
-const percent = (part: number, whole: number) =>
-  whole === 0 ? '–' : `${((100 * part) / whole).toFixed(2)} %`;
+import { percent } from './percent.ts';
 
 /**
  * How well printed lists and drawings are read: every kind once and so many more that chance lays out, each with its

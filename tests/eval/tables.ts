@@ -2,9 +2,7 @@ import { readRows } from '../../indexer/intake/document.ts';
 import { formats, kinds, makeDocument } from '../documents/make-lists.ts';
 import { type Score, score, sum } from '../documents/score.ts';
 import { unread } from '../indexer/intake/unread.ts';
-
-const percent = (part: number, whole: number) =>
-  whole === 0 ? '–' : `${((100 * part) / whole).toFixed(2)} %`;
+import { percent } from './percent.ts';
 
 const told = ({ lines, found, extra, inversions, qty, description, relations, variants }: Score) =>
   `found ${percent(found, lines)}, extra ${percent(extra, lines)}, out of order ${inversions}, quantity ${percent(qty, lines)}, description ${percent(description, lines)}, relations ${percent(...relations)}, counts for models ${percent(...variants)}`;
