@@ -5,7 +5,8 @@ import { Refusal, refuse } from '../refusal.ts';
 import { readInChild, usualLimits } from '../work/spawn-reader.ts';
 
 /**
- * `fettle rows FILE`, where not all pages are wanted with `--pages FROM-TO`: prints the rows, relations, balloons and faults of one document as one JSON object. The data
+ * `fettle rows FILE`, where not all pages are wanted with `--pages FROM-TO`: prints the rows, relations, balloons and
+ * faults of one document as one JSON object. The data
  * folder is never opened. Gives the exit code: 0 done, 1 refused, with what is wrong and its remedy on `errors`.
  */
 export async function printRows(

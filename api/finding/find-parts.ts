@@ -5,6 +5,7 @@ import type { PartHit } from '../answers/index.ts';
 import type { Tx } from '../db/store.ts';
 import { criticalParts } from '../duty/line-duty.ts';
 import { partRefs } from '../parts/part-refs.ts';
+import { onNothing } from '../parts/spoken-of.ts';
 import type { Engine } from '../search/engine.ts';
 
 /** How many parts a search answers. */
@@ -39,7 +40,7 @@ export async function findParts(
   const ids = [...matched.keys()].slice(0, most);
   const refs = await partRefs(tx, ids);
   const critical = await criticalParts(tx, ids);
-  const forgotten = await onNothing(
+  const forgotten = await forgottenOf(
     tx,
     ids.filter(id => refs.get(id)?.models.length === 0),
   );
@@ -53,14 +54,10 @@ export async function findParts(
 }
 
 /** Those that no list, evidence or job speaks of any more: kept for what a person said of them, until a list names them again. */
-async function onNothing(tx: Tx, ids: string[]): Promise<Set<string>> {
+async function forgottenOf(tx: Tx, ids: string[]): Promise<Set<string>> {
   if (ids.length === 0) return new Set();
   const rows = await tx.execute<{ id: string }>(sql`
-    select id from part
-    where id in ${ids}
-      and not exists (select from row where row.part = part.id)
-      and not exists (select from evidence where evidence.part = part.id)
-      and not exists (select from need where need.part = part.id)`);
+    select id from part where id in ${ids} and ${onNothing}`);
   return new Set(rows.map(row => row.id));
 }
 

@@ -10,7 +10,8 @@ import { called, hasFact, leave, piecesOf, sum, type Want, wantsOf } from './wan
 /**
  * The needs of several jobs as one list, pooled by item.
  *
- * In order: the serial number decides between lines; a line that the job's model has none of asks; reference lines are not counted; what is not sold separately
+ * In order: the serial number decides between lines; a line that the job's model has none of asks; reference
+ * lines are not counted; what is not sold separately
  * becomes its smallest assembly; an assembly covers its children; a superseded number becomes its successor. Then
  * equal items add up over jobs and makers. Where someone could be hurt the line is the maker's own number, alone.
  * Nothing is dropped in silence: every need stands on a line or among what is left out. Quantities are pieces.

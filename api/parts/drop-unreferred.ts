@@ -1,5 +1,6 @@
 import { sql } from 'drizzle-orm';
 import type { Tx } from '../db/store.ts';
+import { onNothing } from './spoken-of.ts';
 
 /** Drops the parts of the temporary table `touched` that no row, need, evidence or person speaks of any more. */
 export async function dropUnreferredParts(tx: Tx): Promise<void> {
@@ -7,8 +8,6 @@ export async function dropUnreferredParts(tx: Tx): Promise<void> {
     delete from part
     using touched
     where part.id = touched.id
-      and not exists (select from row where row.part = part.id)
-      and not exists (select from evidence where evidence.part = part.id)
-      and not exists (select from need where need.part = part.id)
+      and ${onNothing}
       and not exists (select from duty where duty.part = part.id and duty.standing = 'confirmed')`);
 }
